@@ -1,0 +1,82 @@
+package io.loopstate.engine.error;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A calculation that has no answer, with what is needed to explain it in the caller's own units.
+ *
+ * <p>Numbers are SI; {@code got}, {@code lower} and {@code upper} are NaN where they do not apply.
+ */
+public final class EngineException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /** One of several states that satisfy the inputs: phase name, K, Pa, kg/m3. */
+    public record Candidate(String phase, double temperature, double pressure, double density) {}
+
+    private final ErrorCode code;
+    private final transient Variable variable;
+    private final double got;
+    private final double lower;
+    private final double upper;
+    private final transient List<Candidate> candidates;
+
+    private EngineException(
+            ErrorCode code,
+            String message,
+            Variable variable,
+            double got,
+            double lower,
+            double upper,
+            List<Candidate> candidates) {
+        super(message);
+        this.code = code;
+        this.variable = variable;
+        this.got = got;
+        this.lower = lower;
+        this.upper = upper;
+        this.candidates = List.copyOf(candidates);
+    }
+
+    /** An error about no single variable. */
+    public static EngineException of(ErrorCode code, String message) {
+        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, List.of());
+    }
+
+    /** An error about one variable: what was got and the closed range allowed (NaN for an open end). */
+    public static EngineException of(
+            ErrorCode code, String message, Variable variable, double got, double lower, double upper) {
+        return new EngineException(code, message, variable, got, lower, upper, List.of());
+    }
+
+    /** Several states, or none in the phase asked for. */
+    public static EngineException of(ErrorCode code, String message, List<Candidate> candidates) {
+        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, candidates);
+    }
+
+    public ErrorCode code() {
+        return code;
+    }
+
+    /** The variable at fault, empty where the error is about the inputs as a whole. */
+    public Optional<Variable> variable() {
+        return Optional.ofNullable(variable);
+    }
+
+    public double got() {
+        return got;
+    }
+
+    public double lower() {
+        return lower;
+    }
+
+    public double upper() {
+        return upper;
+    }
+
+    /** States that satisfy the inputs, empty unless the code speaks of them. */
+    public List<Candidate> candidates() {
+        return candidates;
+    }
+}

@@ -1,0 +1,122 @@
+package io.loopstate.engine.fluid;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The fluids shipped with the engine. The list is read at once, a fluid's coefficients when it is first asked for.
+ */
+public final class Catalog {
+    private static final String FOLDER = "/fluids/";
+
+    /** What the list holds of a fluid before its file is read. */
+    private record Entry(String designation, String file, String name) {}
+
+    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, Entry> byKey = new HashMap<>();
+    private final Map<String, Fluid> loaded = new ConcurrentHashMap<>();
+
+    private Catalog(JsonObject index) {
+        for (JsonObject item : index.objects("fluids")) {
+            Entry entry = new Entry(item.text("designation"), item.text("file"), item.text("name"));
+            entries.put(entry.designation(), entry);
+            byKey.put(key(entry.designation()), entry);
+            byKey.putIfAbsent(key(entry.name()), entry);
+            item.optionalTexts("aliases").forEach(alias -> byKey.putIfAbsent(key(alias), entry));
+        }
+    }
+
+    /** The catalog on the class path. */
+    public static Catalog bundled() {
+        try (InputStream stream = open("index.json")) {
+            return new Catalog(JsonObject.read(stream));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream open(String file) throws IOException {
+        InputStream stream = Catalog.class.getResourceAsStream(FOLDER + file);
+        if (stream == null) {
+            throw new IOException("no resource " + FOLDER + file);
+        }
+        return stream;
+    }
+
+    /** Designations in catalog order. */
+    public Collection<String> designations() {
+        return List.copyOf(entries.keySet());
+    }
+
+    /** Every fluid in catalog order; reads the files that were not read yet. */
+    public List<Fluid> all() {
+        return entries.values().stream().map(this::load).toList();
+    }
+
+    /**
+     * A fluid by designation, name or alias: case, spaces, hyphens, parentheses and the leading R do not matter ({@code
+     * R-134a}, {@code r134a}, {@code 134a}).
+     */
+    public Optional<Fluid> find(String designation) {
+        return Optional.ofNullable(byKey.get(key(designation))).map(this::load);
+    }
+
+    private Fluid load(Entry entry) {
+        return loaded.computeIfAbsent(entry.designation(), d -> {
+            try {
+                return FluidReader.read(open(entry.file()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    /** Up to {@code limit} designations spelled most like the one given, the nearest first. */
+    public List<String> similar(String designation, int limit) {
+        String wanted = key(designation);
+        List<Map.Entry<Integer, String>> ranked = new ArrayList<>();
+        byKey.forEach((key, entry) -> ranked.add(Map.entry(distance(wanted, key), entry.designation())));
+        return ranked.stream()
+                .filter(r -> r.getKey() <= Math.max(2, wanted.length() / 3))
+                .sorted(Comparator.comparing((Map.Entry<Integer, String> r) -> r.getKey())
+                        .thenComparing(Map.Entry::getValue))
+                .map(Map.Entry::getValue)
+                .distinct()
+                .limit(limit)
+                .toList();
+    }
+
+    private static String key(String text) {
+        String key = text.toLowerCase(Locale.ROOT).replaceAll("[\\s()\\-_,]", "");
+        return key.matches("r[0-9ce][0-9].*") || key.matches("r[0-9].*") ? key.substring(1) : key;
+    }
+
+    /** Levenshtein's edit distance. */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(replaced, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

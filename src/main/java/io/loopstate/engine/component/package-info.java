@@ -1,10 +1,8 @@
 /**
- * The parts of a refrigeration loop: compressor, condenser, evaporator, expansion valve, lines, air and water streams.
+ * The parts of a refrigeration loop, each a pure function from states to states: SI, per kilogram of refrigerant, no
+ * state kept. May use the packages error, numerics, eos, fluid, property and flash.
  *
- * <p>May use every package of the engine except {@link io.loopstate.engine.cycle}.
- *
- * <p>Numerical policy: a component turns inlet states and its own figures into outlet states and rates, and its energy and
- * mass balances close. Rules of the trade are defaults that a caller can replace, each with its source or the words
- * "common practice".
+ * <p>Numerical policy: every state comes from {@link io.loopstate.engine.flash.Equilibrium}; nothing here extrapolates or
+ * replaces a failed calculation by a number.
  */
 package io.loopstate.engine.component;

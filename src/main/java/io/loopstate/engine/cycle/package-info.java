@@ -1,10 +1,8 @@
 /**
- * The use cases of the engine: whole calculations, each one call from a specification record to a result record.
+ * The use cases of the engine: one call each, from a Spec to a Result that holds every number. SI, per kilogram where
+ * specific; nothing is computed later. May use the package component and all that component may use.
  *
- * <p>May use every other package of the engine. This and {@link io.loopstate.engine.property} are what the web layer
- * calls.
- *
- * <p>Numerical policy: a result holds every number that the reply can show, so nothing is computed twice; the sum of the
- * energy flows around the loop is checked before the result leaves.
+ * <p>Numerical policy: impossible inputs end in an {@link io.loopstate.engine.error.EngineException} that names the input;
+ * what is possible but unwise or implausible is answered, with a {@link io.loopstate.engine.cycle.Finding}.
  */
 package io.loopstate.engine.cycle;

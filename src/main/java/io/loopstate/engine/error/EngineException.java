@@ -20,6 +20,7 @@ public final class EngineException extends RuntimeException {
     private final double lower;
     private final double upper;
     private final transient List<Candidate> candidates;
+    private final String input;
 
     private EngineException(
             ErrorCode code,
@@ -28,30 +29,44 @@ public final class EngineException extends RuntimeException {
             double got,
             double lower,
             double upper,
-            List<Candidate> candidates) {
-        super(message);
+            List<Candidate> candidates,
+            String input,
+            Throwable cause) {
+        super(message, cause);
         this.code = code;
         this.variable = variable;
         this.got = got;
         this.lower = lower;
         this.upper = upper;
         this.candidates = List.copyOf(candidates);
+        this.input = input;
     }
 
     /** An error about no single variable. */
     public static EngineException of(ErrorCode code, String message) {
-        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, List.of());
+        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, List.of(), null, null);
     }
 
     /** An error about one variable: what was got and the closed range allowed (NaN for an open end). */
     public static EngineException of(
             ErrorCode code, String message, Variable variable, double got, double lower, double upper) {
-        return new EngineException(code, message, variable, got, lower, upper, List.of());
+        return new EngineException(code, message, variable, got, lower, upper, List.of(), null, null);
     }
 
     /** Several states, or none in the phase asked for. */
     public static EngineException of(ErrorCode code, String message, List<Candidate> candidates) {
-        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, candidates);
+        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, candidates, null, null);
+    }
+
+    /** An error about a named input that is no variable of state: what was got and the closed range allowed. */
+    public static EngineException of(
+            ErrorCode code, String message, String input, double got, double lower, double upper) {
+        return new EngineException(code, message, null, got, lower, upper, List.of(), input, null);
+    }
+
+    /** The same error, traced to the input of a calculation that led to it, by the input's name, e.g. {@code condensing}. */
+    public EngineException about(String input) {
+        return new EngineException(code, getMessage(), variable, got, lower, upper, candidates, input, this);
     }
 
     public ErrorCode code() {
@@ -61,6 +76,11 @@ public final class EngineException extends RuntimeException {
     /** The variable at fault, empty where the error is about the inputs as a whole. */
     public Optional<Variable> variable() {
         return Optional.ofNullable(variable);
+    }
+
+    /** Name of the input at fault, empty where the calculation did not trace it. */
+    public Optional<String> input() {
+        return Optional.ofNullable(input);
     }
 
     public double got() {

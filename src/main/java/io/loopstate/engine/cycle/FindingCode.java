@@ -1,0 +1,44 @@
+package io.loopstate.engine.cycle;
+
+/** Stable name of a finding. */
+public enum FindingCode {
+    /** Liquid reaches the compressor, or may. */
+    LIQUID_AT_COMPRESSOR,
+    /** The compressor's outlet is still wet. */
+    WET_DISCHARGE,
+    LOW_SUPERHEAT,
+    HIGH_SUPERHEAT,
+    /** Vapor in the liquid line: flash gas at the valve. */
+    NO_SUBCOOLING,
+    LOW_SUBCOOLING,
+    HIGH_SUBCOOLING,
+    /** Lift and friction bring the liquid to boiling before the valve. */
+    FLASH_IN_LIQUID_LINE,
+    HIGH_DISCHARGE_TEMPERATURE,
+    HIGH_PRESSURE_RATIO,
+    /** Suction below the atmosphere: a leak draws air in. */
+    VACUUM_SUCTION,
+    NEAR_CRITICAL,
+    /** The high side lies above the critical pressure: nothing condenses. */
+    TRANSCRITICAL,
+    HIGH_GLIDE,
+    HIGH_CONDENSING_OVER_AMBIENT,
+    HIGH_EVAPORATOR_TEMPERATURE_DIFFERENCE,
+    /** A comfort coil evaporates below the freezing point of water. */
+    FROST,
+    /** A reading contradicts another. */
+    IMPLAUSIBLE_READING,
+    EFFICIENCY_IMPLAUSIBLE,
+    LOW_EFFICIENCY,
+    LOW_VOLUMETRIC_EFFICIENCY,
+    /** Independent routes to the same heat disagree. */
+    HEAT_BALANCE_OFF,
+    /** More cold per work than a Carnot machine between the same temperatures. */
+    ABOVE_CARNOT,
+    /** No liquid line pressure was given: the discharge pressure stands in for it. */
+    LIQUID_LINE_PRESSURE_ASSUMED,
+    /** No volumetric efficiency was given: it is taken as 1. */
+    VOLUMETRIC_EFFICIENCY_ASSUMED,
+    /** A result rests on an approximation that is named. */
+    APPROXIMATION
+}

@@ -1,0 +1,41 @@
+package io.loopstate.engine.cycle;
+
+/** What a number is, so that whoever shows it can choose the unit. The SI unit of each is the one named here. */
+public enum QuantityKind {
+    /** K, a level. */
+    TEMPERATURE,
+    /** K, a difference. */
+    TEMPERATURE_DIFFERENCE,
+    /** Pa, absolute. */
+    PRESSURE,
+    /** Pa, a difference. */
+    PRESSURE_DIFFERENCE,
+    /** J/kg, a difference or an amount of heat or work. */
+    SPECIFIC_ENERGY,
+    /** J/kg, counted from the reference state. */
+    SPECIFIC_ENTHALPY,
+    /** J/(kg K), counted from the reference state. */
+    SPECIFIC_ENTROPY,
+    /** J/(kg K). */
+    SPECIFIC_HEAT_CAPACITY,
+    /** kg/m3. */
+    DENSITY,
+    /** m3/kg. */
+    SPECIFIC_VOLUME,
+    /** kg/s. */
+    MASS_FLOW,
+    /** m3/s. */
+    VOLUME_FLOW,
+    /** W. */
+    POWER,
+    /** J/m3. */
+    VOLUMETRIC_CAPACITY,
+    /** m. */
+    LENGTH,
+    /** V. */
+    VOLTAGE,
+    /** A. */
+    CURRENT,
+    /** A plain number. */
+    RATIO
+}

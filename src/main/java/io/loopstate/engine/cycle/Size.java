@@ -1,0 +1,52 @@
+package io.loopstate.engine.cycle;
+
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
+import java.util.Objects;
+
+/**
+ * The one figure that fixes how large a machine is.
+ *
+ * @param given what is given
+ * @param value W, kg/s or m3/s, above 0
+ */
+public record Size(Given given, double value) {
+    /** What is given. */
+    public enum Given {
+        /** Heat taken up by the refrigerant in the evaporator, W. */
+        REFRIGERATING_CAPACITY("refrigeratingCapacity"),
+        /** Refrigerant, kg/s. */
+        MASS_FLOW("massFlow"),
+        /** Volume swept by the compressor, m3/s. */
+        DISPLACEMENT("displacement");
+
+        private final String input;
+
+        Given(String input) {
+            this.input = input;
+        }
+    }
+
+    public Size {
+        Objects.requireNonNull(given);
+        if (!(value > 0) || Double.isInfinite(value)) {
+            throw EngineException.of(
+                    ErrorCode.IMPOSSIBLE_VALUE, "A machine's size is above zero.", given.input, value, 0, Double.NaN);
+        }
+    }
+
+    /** W. */
+    public static Size refrigeratingCapacity(double watt) {
+        return new Size(Given.REFRIGERATING_CAPACITY, watt);
+    }
+
+    /** kg/s. */
+    public static Size massFlow(double value) {
+        return new Size(Given.MASS_FLOW, value);
+    }
+
+    /** m3/s. */
+    public static Size displacement(double value) {
+        return new Size(Given.DISPLACEMENT, value);
+    }
+}

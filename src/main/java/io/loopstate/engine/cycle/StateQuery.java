@@ -1,0 +1,57 @@
+package io.loopstate.engine.cycle;
+
+import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.property.Phase;
+import io.loopstate.engine.property.State;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One state with its distance from saturation. */
+public final class StateQuery {
+    private StateQuery() {}
+
+    /**
+     * Two variables of the state, SI.
+     *
+     * @param equilibrium the refrigerant
+     * @param first a variable
+     * @param firstValue its value
+     * @param second another variable
+     * @param secondValue its value
+     * @param phase which state to take where several satisfy the two; empty to be told of them by an error
+     * @param guidance limits for the findings
+     */
+    public record Spec(
+            Equilibrium equilibrium,
+            Variable first,
+            double firstValue,
+            Variable second,
+            double secondValue,
+            Optional<Phase> phase,
+            Guidance guidance) {
+        public Spec {
+            Objects.requireNonNull(equilibrium);
+            Objects.requireNonNull(first);
+            Objects.requireNonNull(second);
+            Objects.requireNonNull(phase);
+            Objects.requireNonNull(guidance);
+        }
+    }
+
+    /**
+     * The state.
+     *
+     * @param state the state
+     * @param superheat K above the dew point at its pressure; only for vapor below the critical pressure
+     * @param subcooling K below the bubble point at its pressure; only for liquid below the critical pressure
+     * @param findings what is worth knowing
+     */
+    public record Result(State state, OptionalDouble superheat, OptionalDouble subcooling, List<Finding> findings) {
+        public Result {
+            findings = List.copyOf(findings);
+        }
+    }
+}

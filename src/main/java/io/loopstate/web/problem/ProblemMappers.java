@@ -1,0 +1,173 @@
+package io.loopstate.web.problem;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import io.loopstate.engine.error.EngineException;
+import jakarta.validation.ConstraintViolationException;
+import jakarta.ws.rs.NotAcceptableException;
+import jakarta.ws.rs.NotAllowedException;
+import jakarta.ws.rs.NotFoundException;
+import jakarta.ws.rs.NotSupportedException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
+
+/** Turns every exception of a request into a problem; nothing else decides what a refusal looks like. */
+public final class ProblemMappers {
+    private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
+
+    /** A refusal made by the service itself. */
+    @ServerExceptionMapper
+    public Response refusal(ProblemException e) {
+        return reply(e.problem());
+    }
+
+    /** An error of the engine that no mapping has placed in the request. */
+    @ServerExceptionMapper
+    public Response engine(EngineException e) {
+        return reply(EngineProblems.inSi(e));
+    }
+
+    /** Broken constraints of a body or of parameters; of a reply, a defect. */
+    @ServerExceptionMapper
+    public Response validation(ConstraintViolationException e) {
+        if (ValidationProblems.aboutReply(e)) {
+            return defect(e);
+        }
+        String method = request().getMethod();
+        return reply(ValidationProblems.of(e, method.equals("GET") || method.equals("HEAD")));
+    }
+
+    /** No route; or, with a cause, a parameter that its converter could not read. */
+    @ServerExceptionMapper
+    public Response notFound(NotFoundException e) {
+        if (e.getCause() != null) {
+            Fault fault = Fault.request("unreadable-parameter", "A parameter of the URL cannot be read.")
+                    .withGot(e.getCause().getMessage());
+            return reply(Problem.of(ProblemKind.INVALID_REQUEST, List.of(fault)));
+        }
+        return reply(notFound(request().getPath()));
+    }
+
+    /** The problem for a path that leads nowhere. */
+    public static Problem notFound(String path) {
+        Fault fault = Fault.request("unknown-path", "There is no route at this path.")
+                .withGot(path)
+                .withHint("The routes are listed in the contract at /q/openapi.");
+        return Problem.of(ProblemKind.NOT_FOUND, List.of(fault));
+    }
+
+    /** The route exists for other methods, which are listed. */
+    @ServerExceptionMapper
+    public Response notAllowed(NotAllowedException e) {
+        Set<String> methods = Routes.methods(request());
+        return Response.fromResponse(reply(methodNotAllowed(request().getMethod(), String.join(", ", methods))))
+                .allow(methods)
+                .build();
+    }
+
+    /** The problem for a method that a path does not serve. */
+    public static Problem methodNotAllowed(String method, String allowed) {
+        Fault fault = Fault.request("method-not-allowed", "This path does not serve this method.")
+                .withGot(method)
+                .withAllowed(allowed);
+        return Problem.of(ProblemKind.METHOD_NOT_ALLOWED, List.of(fault));
+    }
+
+    /** None of the accepted media types is produced; those that are, are listed. */
+    @ServerExceptionMapper
+    public Response notAcceptable(NotAcceptableException e) {
+        Fault fault = Fault.parameter(HttpHeaders.ACCEPT, "not-acceptable", "This reply has none of these formats.")
+                .withGot(header(HttpHeaders.ACCEPT))
+                .withAllowed(String.join(", ", Routes.produced(request())));
+        return reply(Problem.of(ProblemKind.NOT_ACCEPTABLE, List.of(fault)));
+    }
+
+    /** The body's media type is not read here; those that are, are listed. */
+    @ServerExceptionMapper
+    public Response notSupported(NotSupportedException e) {
+        String allowed = String.join(", ", Routes.consumed(request()));
+        Fault fault = Fault.parameter(
+                        HttpHeaders.CONTENT_TYPE, "unsupported-media-type", "Such a body is not read here.")
+                .withGot(header(HttpHeaders.CONTENT_TYPE))
+                .withAllowed(allowed)
+                .withHint("Send the header Content-Type: " + allowed.split(",", 2)[0]);
+        return reply(Problem.of(ProblemKind.UNSUPPORTED_MEDIA_TYPE, List.of(fault)));
+    }
+
+    /** Whatever else the platform refuses keeps its status. */
+    @ServerExceptionMapper
+    public Response platform(WebApplicationException e) {
+        int status = e.getResponse().getStatus();
+        if (e.getCause() instanceof JsonProcessingException json && status == 400) {
+            return reply(Problem.of(ProblemKind.INVALID_REQUEST, List.of(JsonFaults.of(json))));
+        }
+        if (status >= 500) {
+            return defect(e);
+        }
+        if (status < 400) {
+            return e.getResponse();
+        }
+        return reply(platform(status));
+    }
+
+    /** The problem for a status that was decided below this service. */
+    public static Problem platform(int status) {
+        for (ProblemKind kind : ProblemKind.values()) {
+            if (kind.status() == status) {
+                return Problem.of(kind, kind.title() + ".", List.of());
+            }
+        }
+        Response.Status known = Response.Status.fromStatusCode(status);
+        String title = known == null ? "The request is refused" : known.getReasonPhrase();
+        return new Problem("about:blank", title, status, title + ".", "status-" + status, List.of());
+    }
+
+    /** A connection that broke while the body was read: nobody is left to answer. */
+    @ServerExceptionMapper
+    public Response brokenConnection(IOException e) {
+        if (e instanceof JsonProcessingException) {
+            return defect(e);
+        }
+        LOG.debug("broken connection", e);
+        return reply(platform(400));
+    }
+
+    /** A defect of the service: logged in full, told in one sentence. */
+    @ServerExceptionMapper
+    public Response defect(Throwable e) {
+        ResteasyReactiveRequestContext request = request();
+        LOG.errorf(e, "defect method=%s path=%s", request.getMethod(), request.getPath());
+        return reply(internalError());
+    }
+
+    /** The problem for a defect of the service. */
+    public static Problem internalError() {
+        return Problem.of(
+                ProblemKind.INTERNAL_ERROR, "The service failed on this request; the reason is in its log.", List.of());
+    }
+
+    private static Response reply(Problem problem) {
+        Response.ResponseBuilder builder =
+                Response.status(problem.status()).entity(problem).type(Problem.MEDIA_TYPE);
+        if (problem.status() == ProblemKind.BODY_TOO_LARGE.status()) {
+            // The rest of the body is still on its way and is not going to be read.
+            builder.header("Connection", "close");
+        }
+        return builder.build();
+    }
+
+    private static String header(String name) {
+        return request().getHttpHeaders().getHeaderString(name);
+    }
+
+    private static ResteasyReactiveRequestContext request() {
+        return (ResteasyReactiveRequestContext) CurrentRequestManager.get();
+    }
+}

@@ -1,0 +1,108 @@
+package io.loopstate.web.problem;
+
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.ConstraintViolationException;
+import jakarta.validation.ElementKind;
+import jakarta.validation.Path;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Negative;
+import jakarta.validation.constraints.NegativeOrZero;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Positive;
+import jakarta.validation.constraints.PositiveOrZero;
+import java.lang.annotation.Annotation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Words broken validation constraints: a bound on a number is 422, everything else 400, and 400 where both occur.
+ */
+final class ValidationProblems {
+    private static final Set<Class<? extends Annotation>> MISSING =
+            Set.of(NotNull.class, NotBlank.class, NotEmpty.class);
+    private static final Set<Class<? extends Annotation>> BOUNDS = Set.of(
+            Min.class,
+            Max.class,
+            DecimalMin.class,
+            DecimalMax.class,
+            Positive.class,
+            PositiveOrZero.class,
+            Negative.class,
+            NegativeOrZero.class);
+
+    private ValidationProblems() {}
+
+    /** Whether the violation is about what the service returned: a defect, not the client's fault. */
+    static boolean aboutReply(ConstraintViolationException e) {
+        return e.getConstraintViolations().stream()
+                .flatMap(violation -> nodes(violation.getPropertyPath()).stream())
+                .anyMatch(node -> node.getKind() == ElementKind.RETURN_VALUE);
+    }
+
+    static Problem of(ConstraintViolationException e, boolean inQuery) {
+        // The validator returns a set: sorted, so that the same request gets the same bytes.
+        List<Fault> faults = e.getConstraintViolations().stream()
+                .map(violation -> fault(violation, inQuery))
+                .sorted(Comparator.comparing(Fault::pointer, Comparator.nullsFirst(Comparator.naturalOrder()))
+                        .thenComparing(Fault::parameter, Comparator.nullsFirst(Comparator.naturalOrder()))
+                        .thenComparing(Fault::code)
+                        .thenComparing(Fault::detail))
+                .toList();
+        boolean onlyBounds = e.getConstraintViolations().stream().allMatch(v -> BOUNDS.contains(type(v)));
+        return Problem.of(onlyBounds ? ProblemKind.IMPOSSIBLE_INPUT : ProblemKind.INVALID_REQUEST, faults);
+    }
+
+    private static Fault fault(ConstraintViolation<?> violation, boolean inQuery) {
+        Class<? extends Annotation> type = type(violation);
+        String code = MISSING.contains(type) ? "missing" : BOUNDS.contains(type) ? "out-of-bounds" : "wrong-value";
+        String detail =
+                code.equals("missing") ? "This value is required." : "This value " + violation.getMessage() + ".";
+        Fault fault = place(violation.getPropertyPath(), inQuery, code, detail);
+        Object got = violation.getInvalidValue();
+        return got instanceof Number || got instanceof CharSequence || got instanceof Enum
+                ? fault.withGot(got.toString()).withAllowed(violation.getMessage())
+                : fault;
+    }
+
+    private static Class<? extends Annotation> type(ConstraintViolation<?> violation) {
+        return violation.getConstraintDescriptor().getAnnotation().annotationType();
+    }
+
+    /** Method and parameter lead the path of a violation; what follows the parameter is the place in it. */
+    private static Fault place(Path path, boolean inQuery, String code, String detail) {
+        List<String> names = new ArrayList<>();
+        String pointer = Pointer.ROOT;
+        String parameter = null;
+        for (Path.Node node : nodes(path)) {
+            if (node.getIndex() != null) {
+                pointer = Pointer.child(pointer, node.getIndex());
+            }
+            if (node.getKind() == ElementKind.PARAMETER) {
+                parameter = node.getName();
+            } else if (node.getKind() == ElementKind.PROPERTY) {
+                names.add(node.getName());
+                pointer = Pointer.child(pointer, node.getName());
+            }
+        }
+        if (inQuery || names.isEmpty() && parameter != null) {
+            return Fault.parameter(names.isEmpty() ? parameter : String.join(".", names), code, detail);
+        }
+        return Fault.at(pointer, code, detail);
+    }
+
+    private static List<Path.Node> nodes(Path path) {
+        List<Path.Node> result = new ArrayList<>();
+        for (Iterator<Path.Node> at = path.iterator(); at.hasNext(); ) {
+            result.add(at.next());
+        }
+        return result;
+    }
+}

@@ -1,0 +1,167 @@
+package io.loopstate.wiring;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.problem.LimitedInputStream;
+import io.loopstate.web.problem.PercentEncoding;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemMappers;
+import io.quarkus.runtime.configuration.MemorySize;
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.buffer.Buffer;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.core.http.HttpServerResponse;
+import io.vertx.ext.web.Router;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+
+/**
+ * What is decided before a request reaches the resources: escapes of the URL, the length of the body, second names of
+ * the operational routes. Refusals have the same form as the resources'.
+ */
+@ApplicationScoped
+public class HttpGuard {
+    private static final Logger LOG = Logger.getLogger(HttpGuard.class);
+
+    // After the filter for cross-origin headers (300), so that a browser can read refusals too.
+    private static final int PRIORITY = 250;
+
+    private static final String OPERATIONAL_METHODS = "GET, HEAD, OPTIONS";
+    private static final String OPERATIONAL = "/q/";
+    private static final Map<String, String> SECOND_NAMES = Map.of(
+            "/livez", "/q/health/live",
+            "/readyz", "/q/health/ready",
+            "/startedz", "/q/health/started",
+            "/metrics", "/q/metrics",
+            "/version", "/v1/version");
+    private static final Set<String> READ_METHODS = Set.of("GET", "HEAD");
+
+    private final ObjectMapper mapper;
+    private final long limit;
+
+    /** Called by the container. */
+    @Inject
+    public HttpGuard(ObjectMapper mapper, @ConfigProperty(name = "loopstate.max-body-size") MemorySize limit) {
+        this.mapper = mapper;
+        this.limit = limit.asLongValue();
+    }
+
+    void filter(@Observes Filters filters) {
+        filters.register(this::handle, PRIORITY);
+    }
+
+    void failures(@Observes Router router) {
+        router.route().order(-PRIORITY).failureHandler(this::fail);
+    }
+
+    private void handle(RoutingContext context) {
+        String uri = context.request().uri();
+        Optional<Problem> refusal = PercentEncoding.check(uri).or(() -> tooLarge(context));
+        if (refusal.isPresent()) {
+            send(context, refusal.get());
+            return;
+        }
+        String escaped = PercentEncoding.escapeRaw(uri);
+        if (!escaped.equals(uri)) {
+            context.reroute(escaped);
+            return;
+        }
+        String path = withoutTrailingSlash(context.request().path());
+        String target = SECOND_NAMES.getOrDefault(path, path);
+        if (target.startsWith(OPERATIONAL) && !operational(context)) {
+            return;
+        }
+        boolean slashMatters = path.startsWith("/q/swagger-ui") || !target.startsWith(OPERATIONAL);
+        if (!target.equals(path)
+                || !slashMatters && !target.equals(context.request().path())) {
+            String query = context.request().query();
+            context.reroute(query == null ? target : target + '?' + query);
+            return;
+        }
+        context.next();
+    }
+
+    /** Answers methods that the operational routes do not serve; they would be 404 or empty otherwise. */
+    private boolean operational(RoutingContext context) {
+        HttpMethod method = context.request().method();
+        if (READ_METHODS.contains(method.name())) {
+            return true;
+        }
+        HttpServerResponse response = context.response().putHeader("Allow", OPERATIONAL_METHODS);
+        if (method.equals(HttpMethod.OPTIONS)) {
+            response.setStatusCode(204).end();
+        } else {
+            send(context, ProblemMappers.methodNotAllowed(method.name(), OPERATIONAL_METHODS));
+        }
+        return false;
+    }
+
+    private Optional<Problem> tooLarge(RoutingContext context) {
+        String length = context.request().getHeader("Content-Length");
+        try {
+            return length == null || Long.parseLong(length) <= limit
+                    ? Optional.empty()
+                    : Optional.of(LimitedInputStream.tooLarge(limit, length));
+        } catch (NumberFormatException e) {
+            return Optional.of(ProblemMappers.platform(400));
+        }
+    }
+
+    private void fail(RoutingContext context) {
+        if (context.response().ended()) {
+            LOG.debug("failure after the reply", context.failure());
+            return;
+        }
+        int status = context.statusCode();
+        if (context.failure() != null && (status < 400 || status >= 500)) {
+            LOG.errorf(
+                    context.failure(),
+                    "defect method=%s path=%s",
+                    context.request().method(),
+                    context.request().path());
+            send(context, ProblemMappers.internalError());
+        } else {
+            send(
+                    context,
+                    status == 404
+                            ? ProblemMappers.notFound(context.request().path())
+                            : ProblemMappers.platform(status));
+        }
+    }
+
+    private void send(RoutingContext context, Problem problem) {
+        HttpServerResponse response = context.response();
+        if (problem.status() == 413) {
+            response.putHeader("Connection", "close");
+            response.endHandler(done -> context.request().connection().close());
+        }
+        byte[] body = json(problem);
+        response.setStatusCode(problem.status())
+                .putHeader("Content-Type", Problem.MEDIA_TYPE)
+                .putHeader("Content-Length", Integer.toString(body.length));
+        if (context.request().method().equals(HttpMethod.HEAD)) {
+            response.end();
+        } else {
+            response.end(Buffer.buffer(body));
+        }
+    }
+
+    private byte[] json(Problem problem) {
+        try {
+            return mapper.writeValueAsBytes(problem);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String withoutTrailingSlash(String path) {
+        return path.length() > 1 && path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
+    }
+}

@@ -1,7 +1,5 @@
 package io.loopstate.engine.component;
 
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -23,12 +21,10 @@ public record CompressorModel(
         OptionalDouble motorEfficiency) {
     public CompressorModel {
         Objects.requireNonNull(kind);
-        share("isentropicEfficiency", isentropicEfficiency);
-        volumetricEfficiency.ifPresent(value -> share("volumetricEfficiency", value));
-        motorEfficiency.ifPresent(value -> share("motorEfficiency", value));
-        if (!(heatLossFraction >= 0 && heatLossFraction < 1)) {
-            throw impossible("heatLossFraction", "A share of heat lost is 0 or more and below 1.", heatLossFraction);
-        }
+        Require.efficiency("isentropicEfficiency", isentropicEfficiency);
+        Require.efficiency("volumetricEfficiency", volumetricEfficiency);
+        Require.efficiency("motorEfficiency", motorEfficiency);
+        Require.properShare("heatLossFraction", heatLossFraction);
     }
 
     /** An open compressor without heat loss. */
@@ -45,15 +41,5 @@ public record CompressorModel(
         return kind == CompressorKind.HERMETIC
                 ? isentropicEfficiency * motorEfficiency.orElse(1)
                 : isentropicEfficiency;
-    }
-
-    private static void share(String name, double value) {
-        if (!(value > 0 && value <= 1)) {
-            throw impossible(name, "An efficiency is above 0 and at most 1.", value);
-        }
-    }
-
-    private static EngineException impossible(String name, String message, double value) {
-        return EngineException.of(ErrorCode.IMPOSSIBLE_VALUE, message, name, value, 0, 1);
     }
 }

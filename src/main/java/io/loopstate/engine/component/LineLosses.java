@@ -1,8 +1,5 @@
 package io.loopstate.engine.component;
 
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import java.util.Objects;
 
 /**
@@ -28,13 +25,13 @@ public record LineLosses(
         double liquidLineHeatGain) {
     public LineLosses {
         Objects.requireNonNull(suctionLineGain);
-        drop("evaporatorPressureDrop", evaporatorPressureDrop);
-        drop("suctionLinePressureDrop", suctionLinePressureDrop);
-        drop("dischargeLinePressureDrop", dischargeLinePressureDrop);
-        drop("condenserPressureDrop", condenserPressureDrop);
-        finite("liquidLinePressureDrop", liquidLinePressureDrop);
-        finite("dischargeLineHeatLoss", dischargeLineHeatLoss);
-        finite("liquidLineHeatGain", liquidLineHeatGain);
+        Require.notNegative("evaporatorPressureDrop", evaporatorPressureDrop);
+        Require.notNegative("suctionLinePressureDrop", suctionLinePressureDrop);
+        Require.notNegative("dischargeLinePressureDrop", dischargeLinePressureDrop);
+        Require.notNegative("condenserPressureDrop", condenserPressureDrop);
+        Require.finite("liquidLinePressureDrop", liquidLinePressureDrop);
+        Require.finite("dischargeLineHeatLoss", dischargeLineHeatLoss);
+        Require.finite("liquidLineHeatGain", liquidLineHeatGain);
     }
 
     /** No drop, no heat. */
@@ -52,25 +49,5 @@ public record LineLosses(
                 gain,
                 dischargeLineHeatLoss,
                 liquidLineHeatGain);
-    }
-
-    private static void drop(String name, double value) {
-        if (!(value >= 0) || Double.isInfinite(value)) {
-            throw EngineException.of(
-                            ErrorCode.IMPOSSIBLE_VALUE,
-                            "Pressure falls in the direction of flow: a pressure drop is zero or more.",
-                            Variable.PRESSURE,
-                            value,
-                            0,
-                            Double.NaN)
-                    .about(name);
-        }
-    }
-
-    private static void finite(String name, double value) {
-        if (!Double.isFinite(value)) {
-            throw EngineException.of(
-                    ErrorCode.IMPOSSIBLE_VALUE, "The value is not a number.", name, value, Double.NaN, Double.NaN);
-        }
     }
 }

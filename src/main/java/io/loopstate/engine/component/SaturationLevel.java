@@ -3,6 +3,8 @@ package io.loopstate.engine.component;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.flash.Saturation;
 import java.util.Objects;
 
 /**
@@ -42,5 +44,22 @@ public record SaturationLevel(Variable given, double value, SaturationBasis basi
     /** A pressure, Pa absolute. */
     public static SaturationLevel pressure(double pascal) {
         return new SaturationLevel(Variable.PRESSURE, pascal, SaturationBasis.DEW);
+    }
+
+    /**
+     * The pressure of this level, Pa.
+     *
+     * @throws EngineException where a temperature lies outside the saturation line
+     */
+    public double pressure(Equilibrium equilibrium) {
+        if (given == Variable.PRESSURE) {
+            return value;
+        }
+        Saturation saturation = equilibrium.saturationAtTemperature(value);
+        return switch (basis) {
+            case DEW -> saturation.dew().pressure();
+            case BUBBLE -> saturation.bubble().pressure();
+            case MIDPOINT -> MidpointPressure.at(equilibrium, value, saturation);
+        };
     }
 }

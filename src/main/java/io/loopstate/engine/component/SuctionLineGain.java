@@ -1,7 +1,5 @@
 package io.loopstate.engine.component;
 
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
 import java.util.Objects;
 
 /**
@@ -14,23 +12,30 @@ public record SuctionLineGain(Given given, double value) {
     /** How the gain is stated. */
     public enum Given {
         /** J/kg; negative if heat is lost. */
-        HEAT,
+        HEAT("suctionLineHeatGain"),
         /** K by which the vapor arrives warmer than it left the evaporator. */
-        TEMPERATURE_RISE,
+        TEMPERATURE_RISE("suctionLineTemperatureRise"),
         /** K at the compressor inlet (return gas temperature). */
-        COMPRESSOR_INLET_TEMPERATURE
+        COMPRESSOR_INLET_TEMPERATURE("compressorInletTemperature");
+
+        private final String input;
+
+        Given(String input) {
+            this.input = input;
+        }
+
+        /** Name of the input, as errors name it. */
+        public String input() {
+            return input;
+        }
     }
 
     public SuctionLineGain {
         Objects.requireNonNull(given);
-        if (!Double.isFinite(value) || given == Given.COMPRESSOR_INLET_TEMPERATURE && value <= 0) {
-            throw EngineException.of(
-                    ErrorCode.IMPOSSIBLE_VALUE,
-                    "The value is not a number, or an absolute temperature not above zero.",
-                    given == Given.COMPRESSOR_INLET_TEMPERATURE ? "compressorInletTemperature" : "suctionLineGain",
-                    value,
-                    Double.NaN,
-                    Double.NaN);
+        if (given == Given.COMPRESSOR_INLET_TEMPERATURE) {
+            Require.positive(given.input(), value);
+        } else {
+            Require.finite(given.input(), value);
         }
     }
 

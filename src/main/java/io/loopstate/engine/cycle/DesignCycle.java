@@ -16,6 +16,29 @@ public final class DesignCycle {
     private DesignCycle() {}
 
     /**
+     * The cycle of the design conditions.
+     *
+     * @throws io.loopstate.engine.error.EngineException where the conditions contradict each other or leave the range of
+     *     the equation of state; it names the input: {@code evaporating}, {@code condensing}, {@code evaporatorOutlet},
+     *     {@code condenserOutlet}, {@code gasCoolerOutletTemperature}, {@code isentropicEfficiency}, a loss by its
+     *     component's name, or the way the suction line's gain is given
+     */
+    public static Result calculate(Spec spec) {
+        DesignStates states = DesignStates.of(spec);
+        Performance performance = DesignPerformance.of(states);
+        Optional<Sizing> sizing =
+                spec.size().map(size -> DesignPerformance.sizing(states, performance, spec.compressor(), size));
+        return new Result(
+                states.points(),
+                states.evaporating(),
+                states.condensing(),
+                performance,
+                sizing,
+                DesignFindings.of(spec, states, performance),
+                spec.explain() ? DesignWorking.of(spec, states, performance, sizing) : List.of());
+    }
+
+    /**
      * Design conditions.
      *
      * @param equilibrium the refrigerant
@@ -110,7 +133,7 @@ public final class DesignCycle {
      * @param energyEfficiencyRatio the coefficient of performance in Btu/h per W
      * @param powerPerTon W per ton of refrigeration
      * @param carnotCoefficientOfPerformance Te / (Tc - Te) between the midpoint temperatures; above the critical pressure
-     *     with the temperature at the outlet of the gas cooler for Tc; NaN where Tc is not above Te
+     *     with the temperature at the outlet of the gas cooler for Tc; empty where that is not above Te
      * @param carnotShare coefficient of performance over that of Carnot
      * @param dischargeTemperature K at the compressor's outlet
      * @param volumetricCapacity J per m3 of vapor drawn in by the compressor
@@ -133,8 +156,8 @@ public final class DesignCycle {
             double heatingCoefficientOfPerformance,
             double energyEfficiencyRatio,
             double powerPerTon,
-            double carnotCoefficientOfPerformance,
-            double carnotShare,
+            OptionalDouble carnotCoefficientOfPerformance,
+            OptionalDouble carnotShare,
             double dischargeTemperature,
             double volumetricCapacity,
             OptionalDouble valveInletQuality,

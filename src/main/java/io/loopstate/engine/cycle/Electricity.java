@@ -1,5 +1,6 @@
 package io.loopstate.engine.cycle;
 
+import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import java.util.OptionalDouble;
@@ -16,24 +17,25 @@ import java.util.OptionalDouble;
 public record Electricity(
         OptionalDouble power, OptionalDouble voltage, OptionalDouble current, int phases, OptionalDouble powerFactor) {
     public Electricity {
-        positive("power", power, Double.NaN);
-        positive("voltage", voltage, Double.NaN);
-        positive("current", current, Double.NaN);
-        positive("powerFactor", powerFactor, 1);
+        Require.positive("electricity.power", power);
+        Require.positive("electricity.voltage", voltage);
+        Require.positive("electricity.current", current);
+        Require.efficiency("electricity.powerFactor", powerFactor);
         if (phases != 1 && phases != 3) {
-            throw EngineException.of(ErrorCode.IMPOSSIBLE_VALUE, "Phases are 1 or 3.", "phases", phases, 1, 3);
+            throw EngineException.of(
+                    ErrorCode.IMPOSSIBLE_VALUE, "Phases are 1 or 3.", "electricity.phases", phases, 1, 3);
         }
         if (power.isPresent() == (voltage.isPresent() || current.isPresent() || powerFactor.isPresent())) {
             throw EngineException.of(
                             ErrorCode.CONTRADICTORY_INPUTS,
                             "Give the power, or voltage, current and power factor, not both.")
-                    .about("power");
+                    .about("electricity.power");
         }
         if (power.isEmpty() && (voltage.isEmpty() || current.isEmpty() || powerFactor.isEmpty())) {
             throw EngineException.of(
                             ErrorCode.CONTRADICTORY_INPUTS,
                             "Without the power, voltage, current and power factor are all needed.")
-                    .about("powerFactor");
+                    .about("electricity.powerFactor");
         }
     }
 
@@ -60,17 +62,5 @@ public record Electricity(
         }
         double apparent = voltage.orElseThrow() * current.orElseThrow();
         return (phases == 3 ? Math.sqrt(3) : 1) * apparent * powerFactor.orElseThrow();
-    }
-
-    private static void positive(String name, OptionalDouble value, double upper) {
-        if (value.isPresent() && !(value.getAsDouble() > 0 && !(value.getAsDouble() > upper))) {
-            throw EngineException.of(
-                    ErrorCode.IMPOSSIBLE_VALUE,
-                    "An electrical reading is above zero, a power factor at most 1.",
-                    name,
-                    value.getAsDouble(),
-                    0,
-                    upper);
-        }
     }
 }

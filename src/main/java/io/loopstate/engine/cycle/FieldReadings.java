@@ -1,6 +1,7 @@
 package io.loopstate.engine.cycle;
 
 import io.loopstate.engine.component.CompressorKind;
+import io.loopstate.engine.component.Require;
 import io.loopstate.engine.flash.Equilibrium;
 import java.util.List;
 import java.util.Objects;
@@ -10,6 +11,17 @@ import java.util.OptionalDouble;
 /** What the readings of a technician on a running single-stage unit determine. */
 public final class FieldReadings {
     private FieldReadings() {}
+
+    /**
+     * What the readings determine.
+     *
+     * @throws io.loopstate.engine.error.EngineException where readings are impossible together or leave the range of the
+     *     equation of state; it names the reading: {@code suctionPressure}, {@code suctionLineTemperature}, {@code
+     *     dischargePressure} ...
+     */
+    public static Result calculate(Spec spec) {
+        return ReadingResults.of(spec);
+    }
 
     /**
      * The readings.
@@ -50,7 +62,10 @@ public final class FieldReadings {
      */
     public record Pressures(double suction, double discharge, OptionalDouble liquidLine, double atmosphere) {
         public Pressures {
-            Objects.requireNonNull(liquidLine);
+            Require.positive("suctionPressure", suction);
+            Require.positive("dischargePressure", discharge);
+            Require.positive("liquidLinePressure", liquidLine);
+            Require.positive("atmosphericPressure", atmosphere);
         }
     }
 
@@ -68,9 +83,10 @@ public final class FieldReadings {
             OptionalDouble liquidLine,
             OptionalDouble evaporatorOutlet) {
         public LineTemperatures {
-            Objects.requireNonNull(dischargeLine);
-            Objects.requireNonNull(liquidLine);
-            Objects.requireNonNull(evaporatorOutlet);
+            Require.positive("suctionLineTemperature", suctionLine);
+            Require.positive("dischargeLineTemperature", dischargeLine);
+            Require.positive("liquidLineTemperature", liquidLine);
+            Require.positive("evaporatorOutletTemperature", evaporatorOutlet);
         }
     }
 
@@ -83,9 +99,9 @@ public final class FieldReadings {
      */
     public record Air(OptionalDouble outdoor, AirStream condenser, AirStream evaporator) {
         public Air {
-            Objects.requireNonNull(outdoor);
-            Objects.requireNonNull(condenser);
-            Objects.requireNonNull(evaporator);
+            Require.positive("outdoorAirTemperature", outdoor);
+            condenser.require("condenserAir");
+            evaporator.require("evaporatorAir");
         }
 
         /** Nothing measured. */
@@ -118,9 +134,12 @@ public final class FieldReadings {
         public Machine {
             Objects.requireNonNull(kind);
             Objects.requireNonNull(electricity);
-            Objects.requireNonNull(displacement);
-            Objects.requireNonNull(volumetricEfficiency);
-            Objects.requireNonNull(motorEfficiency);
+            Require.positive("displacement", displacement);
+            Require.efficiency("volumetricEfficiency", volumetricEfficiency);
+            Require.efficiency("motorEfficiency", motorEfficiency);
+            Require.properShare("heatLossFraction", heatLossFraction);
+            Require.finite("liquidLift", liquidLift);
+            Require.notNegative("liquidLineLoss", liquidLineLoss);
         }
 
         /** A hermetic compressor of which nothing else is known. */
@@ -136,12 +155,14 @@ public final class FieldReadings {
      * @param points states at the places whose readings were given, in the direction of flow
      * @param evaporating temperatures at the suction pressure
      * @param condensing temperatures at the discharge pressure; empty above the critical pressure
-     * @param superheat K at the compressor, suction line less dew point; negative where the readings say so
+     * @param superheat K at the compressor, suction line less dew point; negative where the readings say so, and then the
+     *     point is taken as saturated vapor
      * @param evaporatorSuperheat K at the evaporator's outlet, against the suction pressure
-     * @param subcooling K, bubble point at the liquid line pressure less liquid line
+     * @param subcooling K, bubble point at the liquid line pressure less liquid line; negative where the readings say so,
+     *     and then the point is taken as saturated liquid
      * @param liquidLinePressureAssumed whether the discharge pressure stood in for that of the liquid line
      * @param flashMargin K between the liquid's temperature and its bubble point at the valve, after lift and friction
-     * @param condensingOverAmbient K, condensing midpoint less outdoor air
+     * @param condensingOverAmbient K, condensing midpoint less outdoor air, or less air entering the condenser
      * @param evaporatorTemperatureDifference K, air entering the evaporator less evaporating midpoint
      * @param pressureRatio absolute
      * @param compression what the discharge line tells of the compressor
@@ -179,6 +200,29 @@ public final class FieldReadings {
             balances = List.copyOf(balances);
             findings = List.copyOf(findings);
             steps = List.copyOf(steps);
+        }
+
+        Result with(List<Finding> newFindings, List<Step> newSteps) {
+            return new Result(
+                    points,
+                    evaporating,
+                    condensing,
+                    superheat,
+                    evaporatorSuperheat,
+                    subcooling,
+                    liquidLinePressureAssumed,
+                    flashMargin,
+                    condensingOverAmbient,
+                    evaporatorTemperatureDifference,
+                    pressureRatio,
+                    compression,
+                    perMass,
+                    routes,
+                    balances,
+                    condenserAirDensity,
+                    evaporatorAirDensity,
+                    newFindings,
+                    newSteps);
         }
     }
 
@@ -222,10 +266,18 @@ public final class FieldReadings {
         EVAPORATOR_AIR_AND_ELECTRICAL_POWER
     }
 
+    /** On which side of the true figures a route's may lie because something was not measured. */
+    public enum Bound {
+        NONE,
+        LOWER,
+        UPPER
+    }
+
     /**
      * Flow and heat by one route.
      *
      * @param name where it starts
+     * @param bound whether its figures are a bound
      * @param massFlow kg/s
      * @param refrigeratingCapacity W
      * @param compressorPower W
@@ -234,6 +286,7 @@ public final class FieldReadings {
      */
     public record Route(
             RouteName name,
+            Bound bound,
             OptionalDouble massFlow,
             OptionalDouble refrigeratingCapacity,
             OptionalDouble compressorPower,

@@ -36,37 +36,4 @@ public record Finding(
             throw new IllegalArgumentException("a value or limit needs its kind");
         }
     }
-
-    /** With value and limit. */
-    static Finding of(
-            FindingCode code,
-            Severity severity,
-            String message,
-            String subject,
-            QuantityKind kind,
-            double value,
-            Limit limit) {
-        return new Finding(
-                code,
-                severity,
-                message,
-                subject,
-                Optional.of(kind),
-                OptionalDouble.of(value),
-                OptionalDouble.of(limit.value()),
-                limit.basis());
-    }
-
-    /** Without numbers. */
-    static Finding of(FindingCode code, Severity severity, String message, String subject, String basis) {
-        return new Finding(
-                code,
-                severity,
-                message,
-                subject,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                basis);
-    }
 }

@@ -32,11 +32,15 @@ public enum Guideline {
     /** Measured isentropic efficiency below which valves, motor heat or the readings deserve a look. */
     MIN_ISENTROPIC_EFFICIENCY(QuantityKind.RATIO, 0.4),
     /** Largest isentropic efficiency that a compressor without outside cooling can show. */
-    MAX_ISENTROPIC_EFFICIENCY(QuantityKind.RATIO, 1.0, "second law of thermodynamics"),
+    MAX_ISENTROPIC_EFFICIENCY(QuantityKind.RATIO, 1.0, Basis.SECOND_LAW),
     /** Pressure as a share of the critical one from which properties change steeply. */
     NEAR_CRITICAL_PRESSURE(QuantityKind.RATIO, 0.9, "choice of this engine, no source"),
+    /** Temperature as a share of the critical one, and as far beyond it, between which the same holds. */
+    NEAR_CRITICAL_TEMPERATURE(QuantityKind.RATIO, 0.97, "choice of this engine, no source"),
     /** Air entering an evaporator from which it is taken for a comfort coil: 60 degF. */
     COMFORT_AIR_TEMPERATURE(QuantityKind.TEMPERATURE, fahrenheit(60)),
+    /** What a line probe may be off by: 1 degF. */
+    LINE_PROBE_ACCURACY(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(1)),
     /** Freezing point of water. */
     FREEZING_POINT(QuantityKind.TEMPERATURE, 273.15, "freezing point of water");
 
@@ -44,7 +48,7 @@ public enum Guideline {
     private final Limit common;
 
     Guideline(QuantityKind kind, double value) {
-        this(kind, value, Bases.COMMON_PRACTICE);
+        this(kind, value, Basis.COMMON_PRACTICE);
     }
 
     Guideline(QuantityKind kind, double value, String basis) {

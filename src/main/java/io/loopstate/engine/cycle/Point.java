@@ -1,5 +1,7 @@
 package io.loopstate.engine.cycle;
 
+import io.loopstate.engine.component.SaturationMargin;
+import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.State;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -18,5 +20,13 @@ public record Point(PointName name, State state, OptionalDouble superheat, Optio
         Objects.requireNonNull(state);
         Objects.requireNonNull(superheat);
         Objects.requireNonNull(subcooling);
+    }
+
+    static Point of(PointName name, Equilibrium equilibrium, State state) {
+        return new Point(
+                name,
+                state,
+                SaturationMargin.superheat(equilibrium, state),
+                SaturationMargin.subcooling(equilibrium, state));
     }
 }

@@ -1,7 +1,6 @@
 package io.loopstate.engine.cycle;
 
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.component.Require;
 import java.util.Objects;
 
 /**
@@ -29,10 +28,7 @@ public record Size(Given given, double value) {
 
     public Size {
         Objects.requireNonNull(given);
-        if (!(value > 0) || Double.isInfinite(value)) {
-            throw EngineException.of(
-                    ErrorCode.IMPOSSIBLE_VALUE, "A machine's size is above zero.", given.input, value, 0, Double.NaN);
-        }
+        Require.positive(given.input, value);
     }
 
     /** W. */

@@ -1,5 +1,6 @@
 package io.loopstate.engine.cycle;
 
+import io.loopstate.engine.component.SaturationMargin;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.Phase;
@@ -12,6 +13,25 @@ import java.util.OptionalDouble;
 /** One state with its distance from saturation. */
 public final class StateQuery {
     private StateQuery() {}
+
+    /**
+     * The state and its distance from saturation.
+     *
+     * @throws io.loopstate.engine.error.EngineException where there is none inside the range of the equation of state, or
+     *     several
+     */
+    public static Result calculate(Spec spec) {
+        Equilibrium equilibrium = spec.equilibrium();
+        State state =
+                equilibrium.state(spec.first(), spec.firstValue(), spec.second(), spec.secondValue(), spec.phase());
+        Findings findings = new Findings(spec.guidance());
+        SharedFindings.nearCritical(findings, equilibrium.refrigerant().criticalPoint(), state);
+        return new Result(
+                state,
+                SaturationMargin.superheat(equilibrium, state),
+                SaturationMargin.subcooling(equilibrium, state),
+                findings.toList());
+    }
 
     /**
      * Two variables of the state, SI.

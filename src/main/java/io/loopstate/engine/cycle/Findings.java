@@ -1,0 +1,78 @@
+package io.loopstate.engine.cycle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Collects the findings of one calculation, measured against its guidance. */
+final class Findings {
+    private final Guidance guidance;
+    private final List<Finding> found = new ArrayList<>();
+
+    Findings(Guidance guidance) {
+        this.guidance = guidance;
+    }
+
+    /** Whether a value lies above a limit; adds a finding if so. */
+    boolean above(
+            Guideline guideline, double value, FindingCode code, Severity severity, String subject, String message) {
+        return add(value > guidance.limit(guideline).value(), guideline, value, code, severity, subject, message);
+    }
+
+    /** Whether a value lies below a limit; adds a finding if so. */
+    boolean below(
+            Guideline guideline, double value, FindingCode code, Severity severity, String subject, String message) {
+        return add(value < guidance.limit(guideline).value(), guideline, value, code, severity, subject, message);
+    }
+
+    /** Adds a finding whose limit follows from other inputs instead of guidance. */
+    void add(
+            FindingCode code,
+            Severity severity,
+            String subject,
+            String message,
+            QuantityKind kind,
+            double value,
+            double limit,
+            String basis) {
+        found.add(new Finding(
+                code,
+                severity,
+                message,
+                subject,
+                Optional.of(kind),
+                OptionalDouble.of(value),
+                OptionalDouble.of(limit),
+                basis));
+    }
+
+    /** Adds a finding without numbers. */
+    void add(FindingCode code, Severity severity, String subject, String message, String basis) {
+        OptionalDouble none = OptionalDouble.empty();
+        found.add(new Finding(code, severity, message, subject, Optional.empty(), none, none, basis));
+    }
+
+    double limit(Guideline guideline) {
+        return guidance.limit(guideline).value();
+    }
+
+    List<Finding> toList() {
+        return List.copyOf(found);
+    }
+
+    private boolean add(
+            boolean found,
+            Guideline guideline,
+            double value,
+            FindingCode code,
+            Severity severity,
+            String subject,
+            String message) {
+        if (found) {
+            Limit limit = guidance.limit(guideline);
+            add(code, severity, subject, message, guideline.kind(), value, limit.value(), limit.basis());
+        }
+        return found;
+    }
+}

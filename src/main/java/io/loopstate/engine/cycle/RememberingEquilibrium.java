@@ -1,0 +1,65 @@
+package io.loopstate.engine.cycle;
+
+import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.fluid.ReferenceState;
+import io.loopstate.engine.fluid.Refrigerant;
+import io.loopstate.engine.property.Phase;
+import io.loopstate.engine.property.State;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * An equilibrium that computes the saturation at each pressure once: a cycle needs the same two pressures many times, and
+ * for a blend each costs a whole iteration. Lives for one calculation in one thread.
+ */
+final class RememberingEquilibrium implements Equilibrium {
+    private final Equilibrium equilibrium;
+    private final Map<Double, Saturation> saturations = new HashMap<>();
+
+    RememberingEquilibrium(Equilibrium equilibrium) {
+        this.equilibrium = equilibrium;
+    }
+
+    @Override
+    public Saturation saturationAtPressure(double pressure) {
+        return saturations.computeIfAbsent(pressure, equilibrium::saturationAtPressure);
+    }
+
+    @Override
+    public Refrigerant refrigerant() {
+        return equilibrium.refrigerant();
+    }
+
+    @Override
+    public ReferenceState referenceState() {
+        return equilibrium.referenceState();
+    }
+
+    @Override
+    public State state(Variable first, double firstValue, Variable second, double secondValue, Optional<Phase> phase) {
+        return equilibrium.state(first, firstValue, second, secondValue, phase);
+    }
+
+    @Override
+    public State atPressureTemperature(double pressure, double temperature) {
+        return equilibrium.atPressureTemperature(pressure, temperature);
+    }
+
+    @Override
+    public State atPressureEnthalpy(double pressure, double specificEnthalpy) {
+        return equilibrium.atPressureEnthalpy(pressure, specificEnthalpy);
+    }
+
+    @Override
+    public State atPressureEntropy(double pressure, double specificEntropy) {
+        return equilibrium.atPressureEntropy(pressure, specificEntropy);
+    }
+
+    @Override
+    public Saturation saturationAtTemperature(double temperature) {
+        return equilibrium.saturationAtTemperature(temperature);
+    }
+}

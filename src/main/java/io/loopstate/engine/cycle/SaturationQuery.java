@@ -1,0 +1,65 @@
+package io.loopstate.engine.cycle;
+
+import io.loopstate.engine.component.Require;
+import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.flash.Saturation;
+import java.util.List;
+import java.util.Objects;
+
+/** Both sides of the dome, with what is worth knowing there. */
+public final class SaturationQuery {
+    private SaturationQuery() {}
+
+    /**
+     * Where on the saturation line.
+     *
+     * @param equilibrium the refrigerant
+     * @param given {@code TEMPERATURE} or {@code PRESSURE}
+     * @param value K or Pa
+     * @param guidance limits for the findings
+     */
+    public record Spec(Equilibrium equilibrium, Variable given, double value, Guidance guidance) {
+        public Spec {
+            Objects.requireNonNull(equilibrium);
+            Objects.requireNonNull(guidance);
+            if (given != Variable.TEMPERATURE && given != Variable.PRESSURE) {
+                throw new IllegalArgumentException("saturation is given by temperature or pressure, not " + given);
+            }
+            Require.positive(given == Variable.TEMPERATURE ? "temperature" : "pressure", value);
+        }
+    }
+
+    /**
+     * The saturation.
+     *
+     * @param saturation bubble and dew point
+     * @param findings what is worth knowing
+     */
+    public record Result(Saturation saturation, List<Finding> findings) {
+        public Result {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Bubble and dew point.
+     *
+     * @throws io.loopstate.engine.error.EngineException where the saturation line does not reach
+     */
+    public static Result calculate(Spec spec) {
+        Saturation saturation = spec.given() == Variable.TEMPERATURE
+                ? spec.equilibrium().saturationAtTemperature(spec.value())
+                : spec.equilibrium().saturationAtPressure(spec.value());
+        Findings findings = new Findings(spec.guidance());
+        SharedFindings.nearCritical(
+                findings,
+                "saturation",
+                saturation.dew().pressure(),
+                spec.equilibrium().refrigerant().criticalPoint().pressure());
+        if (spec.given() == Variable.PRESSURE) {
+            SharedFindings.glide(findings, saturation.temperatureGlide());
+        }
+        return new Result(saturation, findings.toList());
+    }
+}

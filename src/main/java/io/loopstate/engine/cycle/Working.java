@@ -1,0 +1,106 @@
+package io.loopstate.engine.cycle;
+
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.fluid.Citation;
+import io.loopstate.engine.property.Phase;
+import io.loopstate.engine.property.State;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Collects the steps of one calculation. */
+final class Working {
+    private final List<Step> steps = new ArrayList<>();
+    private final String equationOfState;
+
+    Working(Equilibrium equilibrium) {
+        equationOfState = equilibrium.refrigerant().sources().stream()
+                .map(Citation::text)
+                .collect(Collectors.joining("; ", "equation of state: ", ""));
+    }
+
+    /** A property read from the equation of state. */
+    Step.Term property(String name, String formula, Step.Term result, Step.Term... inputs) {
+        return formula(name, formula, equationOfState, result, inputs);
+    }
+
+    /** An arithmetic step; returns its result as an input of later steps. */
+    Step.Term formula(String name, String formula, String source, Step.Term result, Step.Term... inputs) {
+        steps.add(new Step(name, formula, List.of(inputs), result, source));
+        return result;
+    }
+
+    /** The enthalpy of a state from whatever fixes it: pressure and temperature, or pressure and the side of the dome. */
+    Step.Term enthalpyOf(String name, String place, State state) {
+        Step.Term pressure = pressure("p" + place, state.pressure());
+        Step.Term enthalpy = enthalpy("h" + place, state.specificEnthalpy());
+        if (!state.saturated()) {
+            Step.Term temperature = temperature("T" + place, state.temperature());
+            String formula = "%s = h(%s, %s)".formatted(enthalpy.symbol(), pressure.symbol(), temperature.symbol());
+            return property(name, formula, enthalpy, pressure, temperature);
+        }
+        if (state.phase() == Phase.TWO_PHASE) {
+            Step.Term quality = ratio("x" + place, state.vaporQuality());
+            String formula = "%s = h(%s, %s)".formatted(enthalpy.symbol(), pressure.symbol(), quality.symbol());
+            return property(name, formula, enthalpy, pressure, quality);
+        }
+        String side = state.phase() == Phase.VAPOR ? "h_dew" : "h_bubble";
+        return property(name, enthalpy.symbol() + " = " + side + "(" + pressure.symbol() + ")", enthalpy, pressure);
+    }
+
+    List<Step> toList() {
+        return List.copyOf(steps);
+    }
+
+    static Step.Term temperature(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.TEMPERATURE);
+    }
+
+    static Step.Term difference(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.TEMPERATURE_DIFFERENCE);
+    }
+
+    static Step.Term pressure(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.PRESSURE);
+    }
+
+    static Step.Term pressureDrop(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.PRESSURE_DIFFERENCE);
+    }
+
+    static Step.Term enthalpy(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENTHALPY);
+    }
+
+    static Step.Term entropy(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENTROPY);
+    }
+
+    static Step.Term energy(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENERGY);
+    }
+
+    static Step.Term ratio(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.RATIO);
+    }
+
+    static Step.Term power(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.POWER);
+    }
+
+    static Step.Term massFlow(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.MASS_FLOW);
+    }
+
+    static Step.Term volumeFlow(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.VOLUME_FLOW);
+    }
+
+    static Step.Term specificVolume(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.SPECIFIC_VOLUME);
+    }
+
+    static Step.Term density(String symbol, double value) {
+        return new Step.Term(symbol, value, QuantityKind.DENSITY);
+    }
+}

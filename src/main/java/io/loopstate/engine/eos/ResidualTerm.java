@@ -24,7 +24,7 @@ public sealed interface ResidualTerm {
     }
 
     /** {@code n delta^d tau^t exp(-delta^l - tau^m)}. */
-    static ResidualTerm doubleExponential(double n, int d, double t, int l, int m) {
+    static ResidualTerm doubleExponential(double n, int d, double t, int l, double m) {
         return new Separable(n, d, DeltaEnvelope.power(1, l), new TauFactor(t, new TauFactor.Stretched(m)));
     }
 

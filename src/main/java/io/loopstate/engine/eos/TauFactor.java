@@ -56,7 +56,7 @@ record TauFactor(double t, Envelope envelope) {
     }
 
     /** g = -tau^m: Lemmon and Jacobsen (2005), the R-125 equation. */
-    record Stretched(int m) implements Envelope {
+    record Stretched(double m) implements Envelope {
         @Override
         public double exponent(double tau) {
             return -Math.pow(tau, m);

@@ -44,7 +44,7 @@ final class TermReader {
                                     column.integer("d", k),
                                     column.number("t", k),
                                     column.integer("l", k),
-                                    column.integer("m", k));
+                                    column.number("m", k));
                         case "gao-b" ->
                             ResidualTerm.associating(
                                     n[k],

@@ -1,0 +1,87 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.eos.HelmholtzModel;
+import io.loopstate.engine.eos.Isotherm;
+import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.property.Phase;
+
+/**
+ * What every flash needs: the fluid, its equation with the datum wanted, its dome, and a bound of its density.
+ *
+ * @param maxDensity mol/m3, above every density in the range of the equation
+ */
+record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity) {
+    /** Rounding allowed at the ends of the range. */
+    private static final double EDGE = 1e-9;
+
+    double criticalTemperature() {
+        return fluid.criticalPoint().temperature();
+    }
+
+    double criticalPressure() {
+        return fluid.criticalPoint().pressure();
+    }
+
+    double minTemperature() {
+        return fluid.limits().minTemperature();
+    }
+
+    double maxTemperature() {
+        return fluid.limits().maxTemperature();
+    }
+
+    double maxPressure() {
+        return fluid.limits().maxPressure();
+    }
+
+    Isotherm isotherm(double temperature) {
+        return model.isotherm(temperature);
+    }
+
+    /** Phase outside the dome. */
+    Phase phase(double temperature, double pressure, boolean denserThanDome) {
+        if (temperature >= criticalTemperature()) {
+            return pressure > criticalPressure() ? Phase.SUPERCRITICAL : Phase.VAPOR;
+        }
+        return denserThanDome ? Phase.LIQUID : Phase.VAPOR;
+    }
+
+    void requireTemperature(double temperature) {
+        if (!(temperature >= minTemperature() * (1 - EDGE) && temperature <= maxTemperature() * (1 + EDGE))) {
+            throw outOfRange(Variable.TEMPERATURE, temperature, minTemperature(), maxTemperature());
+        }
+    }
+
+    void requirePressure(double pressure) {
+        if (!(pressure > 0 && pressure <= maxPressure() * (1 + EDGE))) {
+            throw outOfRange(Variable.PRESSURE, pressure, 0, maxPressure());
+        }
+    }
+
+    /** A state found from other inputs must itself lie in the range. */
+    MolarState requireInRange(MolarState state) {
+        requireTemperature(state.temperature());
+        requirePressure(state.pressure());
+        return state;
+    }
+
+    /** As below, for a caloric input and limits on a molar basis. */
+    EngineException outOfRange(Caloric caloric, double got, double lower, double upper) {
+        double m = fluid.molarMass();
+        return outOfRange(caloric.variable(), got / m, lower / m, upper / m);
+    }
+
+    EngineException outOfRange(Variable variable, double got, double lower, double upper) {
+        return EngineException.of(
+                ErrorCode.OUT_OF_RANGE,
+                "outside the range of the equation of state of " + fluid.designation(),
+                variable,
+                got,
+                lower,
+                upper);
+    }
+}

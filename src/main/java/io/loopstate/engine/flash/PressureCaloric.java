@@ -1,0 +1,144 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.property.Phase;
+import java.util.Optional;
+
+/**
+ * States at a pressure and an enthalpy, entropy or internal energy: Newton's method in temperature and density from the
+ * edge of the dome; where that does not settle, a bracketed search in temperature at the pressure.
+ */
+final class PressureCaloric {
+    /** Exponent with which the departure of a vapor from the ideal gas fades with temperature; only a starting value. */
+    private static final double FADING = 3.5;
+
+    private static final double TOLERANCE = 1e-14;
+    private static final double RESIDUAL = 1e-9;
+
+    private PressureCaloric() {}
+
+    static Point solve(FluidModel fluid, double pressure, Caloric caloric, double value) {
+        fluid.requirePressure(pressure);
+        double tMin = fluid.minTemperature();
+        double tMax = fluid.maxTemperature();
+        if (pressure >= fluid.criticalPressure()) {
+            return dense(fluid, pressure, caloric, value);
+        }
+        if (pressure < fluid.dome().minPressure()) {
+            return search(fluid, pressure, caloric, value, tMin, tMax, false);
+        }
+        Dome.Edges edges = fluid.dome().atPressure(pressure);
+        MolarState vapor = Saturated.vapor(fluid, edges);
+        if (value > caloric.of(vapor)) {
+            double t = ahead(caloric, vapor, value);
+            double z = pressure / (vapor.density() * fluid.model().gasConstant() * vapor.temperature());
+            double faded = 1 + (z - 1) * Math.pow(vapor.temperature() / t, FADING);
+            double start = pressure / (faded * fluid.model().gasConstant() * t);
+            return newton(fluid, pressure, caloric, value, t, start, 0, vapor.density())
+                    .orElseGet(() -> search(fluid, pressure, caloric, value, edges.dewTemperature(), tMax, false));
+        }
+        MolarState liquid = Saturated.liquid(fluid, edges);
+        if (value >= caloric.of(liquid)) {
+            Saturated.requireCoexisting(fluid);
+            double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
+            return new Point.TwoPhase(liquid, vapor, pressure, quality);
+        }
+        double t = ahead(caloric, liquid, value);
+        double expansion = liquid.pressureByTemperature() / liquid.pressureByDensity();
+        double start = liquid.density() + expansion * (liquid.temperature() - t);
+        return newton(fluid, pressure, caloric, value, t, start, liquid.density(), fluid.maxDensity())
+                .orElseGet(() -> search(fluid, pressure, caloric, value, tMin, edges.bubbleTemperature(), true));
+    }
+
+    /** Temperature at the value with the heat capacity of the state given. */
+    private static double ahead(Caloric caloric, MolarState from, double value) {
+        double slope = caloric.byTemperatureAtPressure(from);
+        double t = from.temperature();
+        return caloric == Caloric.ENTROPY
+                ? t * Math.exp((value - from.entropy()) / (slope * t))
+                : t + (value - caloric.of(from)) / slope;
+    }
+
+    /** Above the critical pressure. */
+    private static Point dense(FluidModel fluid, double pressure, Caloric caloric, double value) {
+        return search(fluid, pressure, caloric, value, fluid.minTemperature(), fluid.maxTemperature(), true);
+    }
+
+    private static Optional<Point> newton(
+            FluidModel fluid,
+            double pressure,
+            Caloric caloric,
+            double value,
+            double t,
+            double rho,
+            double minDensity,
+            double maxDensity) {
+        PlaneNewton.Conditions conditions = new PlaneNewton.Conditions() {
+            @Override
+            public PlaneNewton.Condition first(MolarState s) {
+                return new PlaneNewton.Condition(
+                        s.pressure() - pressure, s.pressureByTemperature(), s.pressureByDensity());
+            }
+
+            @Override
+            public PlaneNewton.Condition second(MolarState s) {
+                return new PlaneNewton.Condition(caloric.of(s) - value, caloric.byTemperature(s), caloric.byDensity(s));
+            }
+        };
+        return PlaneNewton.solve(fluid, conditions, t, rho, minDensity, maxDensity)
+                .filter(s -> satisfies(fluid, s, pressure, caloric, value))
+                .map(s -> onePhase(fluid, s, pressure, minDensity > 0));
+    }
+
+    /** The answer is checked against its inputs before it leaves. */
+    private static boolean satisfies(FluidModel fluid, MolarState s, double pressure, Caloric caloric, double value) {
+        double pressureScale = Math.max(pressure, s.density() * s.pressureByDensity());
+        return Math.abs(s.pressure() - pressure) <= RESIDUAL * pressureScale
+                && Math.abs(caloric.of(s) - value)
+                        <= RESIDUAL * caloric.scale(s, fluid.model().gasConstant());
+    }
+
+    private static Point onePhase(FluidModel fluid, MolarState s, double pressure, boolean denserThanDome) {
+        Phase phase = fluid.phase(s.temperature(), pressure, denserThanDome);
+        return new Point.OnePhase(phase, s, pressure);
+    }
+
+    /** Along the isobar between two temperatures every caloric property rises with temperature. */
+    private static Point search(
+            FluidModel fluid,
+            double pressure,
+            Caloric caloric,
+            double value,
+            double lower,
+            double upper,
+            boolean denserThanDome) {
+        MolarState coldest = along(fluid, pressure, lower, denserThanDome);
+        MolarState hottest = along(fluid, pressure, upper, denserThanDome);
+        if (value < caloric.of(coldest) || value > caloric.of(hottest)) {
+            throw fluid.outOfRange(
+                    caloric,
+                    value,
+                    caloric.of(along(fluid, pressure, fluid.minTemperature(), true)),
+                    caloric.of(along(fluid, pressure, fluid.maxTemperature(), false)));
+        }
+        double t = Roots.newton(
+                x -> {
+                    MolarState s = along(fluid, pressure, x, denserThanDome);
+                    return new Roots.ValueSlope(caloric.of(s) - value, caloric.byTemperatureAtPressure(s));
+                },
+                lower,
+                upper,
+                0.5 * (lower + upper),
+                TOLERANCE,
+                true,
+                "search along the isobar");
+        return onePhase(fluid, along(fluid, pressure, t, denserThanDome), pressure, denserThanDome);
+    }
+
+    /** State of one phase on the isobar; at the end of the range that is the saturation line, the saturated phase. */
+    private static MolarState along(FluidModel fluid, double pressure, double t, boolean denserThanDome) {
+        var isotherm = fluid.isotherm(t);
+        return isotherm.state(PressureTemperature.density(fluid, isotherm, pressure, denserThanDome));
+    }
+}

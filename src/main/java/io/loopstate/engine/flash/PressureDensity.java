@@ -1,0 +1,58 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.eos.Isotherm;
+import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.numerics.RootScan;
+import io.loopstate.engine.numerics.Roots;
+import java.util.List;
+
+/**
+ * States at a pressure and a density. In one phase the temperature is looked for between the dome and the end of the range,
+ * every root of it, since the density of liquid water has a maximum.
+ */
+final class PressureDensity {
+    private static final int CELLS = 24;
+
+    private PressureDensity() {}
+
+    static List<Point> solve(FluidModel fluid, double pressure, double density) {
+        fluid.requirePressure(pressure);
+        double lower = fluid.minTemperature();
+        double upper = fluid.maxTemperature();
+        boolean dense = density > fluid.fluid().criticalMolarDensity();
+        if (pressure < fluid.criticalPressure()) {
+            if (pressure >= fluid.dome().minPressure()) {
+                Dome.Edges edges = fluid.dome().atPressure(pressure);
+                if (density <= edges.liquidDensity() && density >= edges.vaporDensity()) {
+                    return List.of(Saturated.atQuality(fluid, edges, quality(edges, density)));
+                }
+                dense = density > edges.liquidDensity();
+                lower = dense ? lower : edges.dewTemperature();
+                upper = dense ? edges.bubbleTemperature() : upper;
+            }
+        } else {
+            lower = Math.max(lower, IsochoreDome.temperature(fluid, density));
+        }
+        boolean denserThanDome = dense;
+        return RootScan.roots(
+                        t -> {
+                            MolarState s = fluid.isotherm(t).state(density);
+                            return new Roots.ValueSlope(s.pressure() - pressure, s.pressureByTemperature());
+                        },
+                        RootScan.clustered(lower, upper, CELLS),
+                        "temperature along the isochore")
+                .stream()
+                .map(t -> onePhase(fluid, t, density, pressure, denserThanDome))
+                .toList();
+    }
+
+    private static Point onePhase(FluidModel fluid, double t, double density, double pressure, boolean dense) {
+        Isotherm isotherm = fluid.isotherm(t);
+        return new Point.OnePhase(fluid.phase(t, pressure, dense), isotherm.state(density), pressure);
+    }
+
+    private static double quality(Dome.Edges edges, double density) {
+        double liquid = 1 / edges.liquidDensity();
+        return (1 / density - liquid) / (1 / edges.vaporDensity() - liquid);
+    }
+}

@@ -1,0 +1,49 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.numerics.RootScan;
+import io.loopstate.engine.numerics.Roots;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * States of a given vapor quality and a density, enthalpy, entropy or internal energy: every one of them, since along a line
+ * of constant quality each of these can pass through a maximum (the enthalpy of saturated vapor always does).
+ */
+final class QualityPair {
+    private static final int CELLS = 48;
+    private static final double STEP = 1e-6;
+    /** Closest approach to the critical temperature, as a share of it. */
+    private static final double TOP = 1e-12;
+
+    private QualityPair() {}
+
+    /** @param property of a point, in the units of the value */
+    static List<Point> solve(FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value) {
+        double tc = fluid.criticalTemperature();
+        double end = Math.sqrt(1 - fluid.minTemperature() / tc);
+        // over x = sqrt(1 - T/Tc), in which the lines are smooth up to the critical point
+        return RootScan.roots(
+                        x -> slope(fluid, quality, property, value, x, end),
+                        RootScan.clustered(Math.sqrt(TOP), end, CELLS),
+                        "temperature along a line of constant quality")
+                .stream()
+                .map(x -> at(fluid, quality, x))
+                .toList();
+    }
+
+    private static Point at(FluidModel fluid, double quality, double x) {
+        double t = fluid.criticalTemperature() * (1 - x * x);
+        return Saturated.atQuality(fluid, fluid.dome().atTemperature(t), quality);
+    }
+
+    private static Roots.ValueSlope slope(
+            FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value, double x, double end) {
+        double back = Math.min(x + STEP, end);
+        double front = back - STEP;
+        double here = property.applyAsDouble(at(fluid, quality, x));
+        double slope =
+                (property.applyAsDouble(at(fluid, quality, back)) - property.applyAsDouble(at(fluid, quality, front)))
+                        / STEP;
+        return new Roots.ValueSlope(here - value, slope);
+    }
+}

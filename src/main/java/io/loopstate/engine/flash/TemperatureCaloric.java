@@ -1,0 +1,80 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.eos.Isotherm;
+import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.numerics.RootScan;
+import io.loopstate.engine.numerics.Roots;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * States at a temperature and an enthalpy, entropy or internal energy: every one of them. Along an isotherm enthalpy and
+ * internal energy pass through a minimum in the dense fluid, and the entropy of liquid water through a maximum near 4 degC,
+ * so that a mixture and a compressed liquid, or two dense states, can share one value.
+ */
+final class TemperatureCaloric {
+    private static final int CELLS = 20;
+    /** Lowest density looked at, as a share of the highest: there the gas is ideal to the last digit. */
+    private static final double THINNEST = 1e-13;
+
+    private TemperatureCaloric() {}
+
+    static List<Point> solve(FluidModel fluid, double temperature, Caloric caloric, double value) {
+        fluid.requireTemperature(temperature);
+        Isotherm isotherm = fluid.isotherm(temperature);
+        double densest = PressureTemperature.density(fluid, isotherm, fluid.maxPressure());
+        List<Point> points = new ArrayList<>();
+        if (temperature >= fluid.criticalTemperature()) {
+            addBranch(fluid, isotherm, caloric, value, densest * THINNEST, densest, false, points);
+            return points;
+        }
+        Dome.Edges edges = fluid.dome().atTemperature(temperature);
+        MolarState liquid = isotherm.state(edges.liquidDensity());
+        MolarState vapor = isotherm.state(edges.vaporDensity());
+        double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
+        if (quality >= 0 && quality <= 1) {
+            points.add(Saturated.atQuality(fluid, edges, quality));
+        }
+        addBranch(
+                fluid, isotherm, caloric, value, edges.vaporDensity() * THINNEST, edges.vaporDensity(), false, points);
+        addBranch(fluid, isotherm, caloric, value, edges.liquidDensity(), densest, true, points);
+        return points;
+    }
+
+    private static void addBranch(
+            FluidModel fluid,
+            Isotherm isotherm,
+            Caloric caloric,
+            double value,
+            double thinnest,
+            double densest,
+            boolean dense,
+            List<Point> points) {
+        boolean monotone = caloric == Caloric.ENTROPY && !dense;
+        double[] nodes = monotone
+                ? new double[] {Math.log(thinnest), Math.log(densest)}
+                : logarithms(RootScan.clustered(thinnest, densest, CELLS));
+        RootScan.roots(
+                        x -> {
+                            MolarState s = isotherm.state(Math.exp(x));
+                            return new Roots.ValueSlope(caloric.of(s) - value, caloric.byDensity(s) * s.density());
+                        },
+                        nodes,
+                        "density along the isotherm")
+                .stream()
+                .map(x -> onePhase(fluid, isotherm.state(Math.exp(x)), dense))
+                .forEach(points::add);
+    }
+
+    private static double[] logarithms(double[] nodes) {
+        double[] logs = new double[nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            logs[i] = Math.log(nodes[i]);
+        }
+        return logs;
+    }
+
+    private static Point onePhase(FluidModel fluid, MolarState s, boolean dense) {
+        return new Point.OnePhase(fluid.phase(s.temperature(), s.pressure(), dense), s, s.pressure());
+    }
+}

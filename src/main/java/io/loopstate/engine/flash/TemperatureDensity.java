@@ -1,0 +1,23 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.eos.MolarState;
+
+/** States at a temperature and a density: no iteration, only the question whether they lie inside the dome. */
+final class TemperatureDensity {
+    private TemperatureDensity() {}
+
+    static Point solve(FluidModel fluid, double temperature, double density) {
+        fluid.requireTemperature(temperature);
+        if (temperature < fluid.criticalTemperature()) {
+            Dome.Edges edges = fluid.dome().atTemperature(temperature);
+            if (density <= edges.liquidDensity() && density >= edges.vaporDensity()) {
+                double liquid = 1 / edges.liquidDensity();
+                double quality = (1 / density - liquid) / (1 / edges.vaporDensity() - liquid);
+                return Saturated.atQuality(fluid, edges, quality);
+            }
+        }
+        MolarState state = fluid.requireInRange(fluid.isotherm(temperature).state(density));
+        boolean dense = density > fluid.fluid().criticalMolarDensity();
+        return new Point.OnePhase(fluid.phase(temperature, state.pressure(), dense), state, state.pressure());
+    }
+}

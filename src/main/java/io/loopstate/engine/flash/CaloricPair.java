@@ -6,86 +6,103 @@ import io.loopstate.engine.error.ErrorCode;
 import java.util.Optional;
 
 /**
- * States at an entropy and an enthalpy or internal energy. Along an isentrope both rise with pressure ((dh/dp)_s = v,
- * (du/dp)_s = p/(rho w)^2), through the dome and outside, so there is one state: a bracketed Newton iteration in ln p, left
- * for Newton's method in temperature and density as soon as one phase is reached.
+ * States at an entropy and an enthalpy or internal energy. Along an isentrope both rise with pressure, (dh/dp)_s = v and
+ * (du/dp)_s = p / (rho w)^2, inside the dome and outside, so there is one state: a bracketed iteration in ln p, left for
+ * Newton's method in temperature and density as soon as one phase is reached.
  */
 final class CaloricPair {
     private static final int MAX_ITERATIONS = 100;
-    private static final double TOLERANCE = 1e-14;
+    private static final double TOLERANCE = 1e-13;
     /** Start at this share of the critical pressure, in the middle of the range of refrigeration. */
     private static final double START = 0.2;
 
     private static final double LOWEST_PRESSURE = 1e-12;
     private static final double RESIDUAL = 1e-9;
+    /** Furthest that one state is carried along the isentrope as if the gas were perfect, as a ratio of pressures. */
+    private static final double FURTHEST = 100;
 
-    private CaloricPair() {}
+    private final FluidModel fluid;
+    private final double entropy;
+    private final Caloric caloric;
+    private final double value;
+
+    private CaloricPair(FluidModel fluid, double entropy, Caloric caloric, double value) {
+        this.fluid = fluid;
+        this.entropy = entropy;
+        this.caloric = caloric;
+        this.value = value;
+    }
 
     /** @param caloric enthalpy or internal energy */
     static Point solve(FluidModel fluid, double entropy, Caloric caloric, double value) {
+        return new CaloricPair(fluid, entropy, caloric, value).solve();
+    }
+
+    private Point solve() {
         double lo = Math.log(fluid.criticalPressure() * LOWEST_PRESSURE);
         double hi = Math.log(fluid.maxPressure());
-        double x = Math.log(Math.min(fluid.criticalPressure() * START, fluid.maxPressure()));
-        boolean everAnswered = false;
+        double x = Math.min(Math.log(fluid.criticalPressure() * START), hi);
+        double lastX = Double.NaN;
+        double lastResidual = Double.NaN;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
-            Optional<Point> at = isentrope(fluid, Math.exp(x), entropy);
-            if (at.isEmpty()) {
-                // the isentrope leaves the range of temperature: cold at low pressure, hot at high pressure
-                if (tooCold(fluid, Math.exp(x), entropy)) {
+            Optional<Point> point = isentrope(Math.exp(x));
+            double next = Double.NaN;
+            if (point.isEmpty()) {
+                // the isentrope leaves the range of temperature at its cold, low end or its hot, high end
+                if (beyondHotEnd(Math.exp(x))) {
+                    hi = x;
+                } else {
+                    lo = x;
+                }
+            } else {
+                double residual = caloric.of(point.get()) - value;
+                Optional<Point> settled = newton(point.get(), residual);
+                if (settled.isPresent()) {
+                    return settled.get();
+                }
+                if (residual < 0) {
                     lo = x;
                 } else {
                     hi = x;
                 }
-                x = 0.5 * (lo + hi);
-                if (hi - lo < TOLERANCE * Math.abs(x)) {
-                    break;
+                double slope = caloric == Caloric.ENTHALPY || Double.isNaN(lastX)
+                        ? point.get().pressure() / point.get().density()
+                        : (residual - lastResidual) / (x - lastX);
+                next = x - residual / slope;
+                if (residual == 0 || Math.abs(next - x) <= TOLERANCE * Math.max(1, Math.abs(x))) {
+                    return checked(point.get());
                 }
-                continue;
+                lastX = x;
+                lastResidual = residual;
             }
-            everAnswered = true;
-            Point point = at.get();
-            double residual = caloric.of(point) - value;
-            double slope = slope(caloric, point);
-            if (point instanceof Point.OnePhase one && !Double.isNaN(one.state().entropy())) {
-                Optional<Point> settled = newton(fluid, one.state(), entropy, caloric, value, residual);
-                if (settled.isPresent()) {
-                    return settled.get();
-                }
+            if (hi - lo <= TOLERANCE * Math.max(1, Math.abs(x))) {
+                return checked(closest(lo, hi));
             }
-            if (residual < 0) {
-                lo = x;
-            } else {
-                hi = x;
-            }
-            double next = x - residual / slope;
-            if (!(next > lo && next < hi)) {
-                next = 0.5 * (lo + hi);
-            }
-            if (residual == 0 || Math.abs(next - x) <= TOLERANCE * Math.abs(x)) {
-                return isentrope(fluid, Math.exp(next), entropy)
-                        .filter(p -> matches(fluid, p, caloric, value))
-                        .orElseThrow(() -> none(fluid));
-            }
-            x = next;
+            x = next > lo && next < hi ? next : 0.5 * (lo + hi);
         }
-        throw everAnswered
-                ? none(fluid)
-                : EngineException.of(
-                        ErrorCode.NO_SUCH_STATE,
-                        "no state of " + fluid.fluid().designation() + " in range has this entropy");
+        throw none();
     }
 
-    private static EngineException none(FluidModel fluid) {
+    /** At the end of the range one side of the last bracket has no state. */
+    private Point closest(double lo, double hi) {
+        return isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi))).orElseThrow(this::none);
+    }
+
+    private Point checked(Point point) {
+        double residual = Math.abs(caloric.of(point) - value);
+        if (residual > RESIDUAL * fluid.model().gasConstant() * point.temperature()) {
+            throw none();
+        }
+        return point;
+    }
+
+    private EngineException none() {
         return EngineException.of(
                 ErrorCode.NO_SUCH_STATE,
                 "no state of " + fluid.fluid().designation() + " in the range of its equation satisfies both inputs");
     }
 
-    private static boolean matches(FluidModel fluid, Point point, Caloric caloric, double value) {
-        return Math.abs(caloric.of(point) - value) <= RESIDUAL * fluid.model().gasConstant() * point.temperature();
-    }
-
-    private static Optional<Point> isentrope(FluidModel fluid, double pressure, double entropy) {
+    private Optional<Point> isentrope(double pressure) {
         try {
             return Optional.of(PressureCaloric.solve(fluid, pressure, Caloric.ENTROPY, entropy));
         } catch (EngineException e) {
@@ -96,46 +113,28 @@ final class CaloricPair {
         }
     }
 
-    private static boolean tooCold(FluidModel fluid, double pressure, double entropy) {
+    private boolean beyondHotEnd(double pressure) {
         var isotherm = fluid.isotherm(fluid.maxTemperature());
-        return entropy
-                < isotherm.state(PressureTemperature.density(fluid, isotherm, pressure))
-                        .entropy();
+        double density = PressureTemperature.density(fluid, isotherm, pressure);
+        return entropy > isotherm.state(density).entropy();
     }
 
-    /** d/dln p along the isentrope. */
-    private static double slope(Caloric caloric, Point point) {
-        double pv = point.pressure() / point.density();
-        if (caloric == Caloric.ENTHALPY) {
-            return pv;
-        }
-        if (point instanceof Point.OnePhase one) {
-            MolarState s = one.state();
-            double stiffness =
-                    s.density() * s.pressureByDensity() * s.isobaricHeatCapacity() / s.isochoricHeatCapacity();
-            return pv * point.pressure() / stiffness;
-        }
-        return 0.8 * pv;
-    }
-
-    /** From a state on the isentrope, the one at the other condition, started as if the gas were perfect. */
-    private static Optional<Point> newton(
-            FluidModel fluid, MolarState from, double entropy, Caloric caloric, double value, double residual) {
-        double kappa = from.density()
-                * from.pressureByDensity()
-                * from.isobaricHeatCapacity()
-                / from.isochoricHeatCapacity()
-                / from.pressure();
-        double warming = from.pressureByTemperature() / (from.density() * from.isochoricHeatCapacity());
-        double pv = from.pressure() / from.density();
-        double factor = caloric == Caloric.ENTHALPY ? (kappa - 1) / kappa : kappa - 1;
-        double ratio = 1 - residual * factor / pv;
-        if (!(ratio > 0.01)) {
+    /** From a one-phase state on the isentrope, the one at the other condition, started as if the gas were perfect. */
+    private Optional<Point> newton(Point point, double residual) {
+        if (!(point instanceof Point.OnePhase one)) {
             return Optional.empty();
         }
-        double compression = Math.pow(ratio, 1 / (kappa - 1));
-        double density = from.density() * compression;
-        double temperature = from.temperature() * Math.pow(compression, warming);
+        MolarState from = one.state();
+        double bulk =
+                from.density() * from.pressureByDensity() * from.isobaricHeatCapacity() / from.isochoricHeatCapacity();
+        double kappa = bulk / from.pressure();
+        double pv = from.pressure() / from.density();
+        double factor = caloric == Caloric.ENTHALPY ? (kappa - 1) / kappa : kappa - 1;
+        double compression = Math.pow(1 - residual * factor / pv, 1 / (kappa - 1));
+        if (!(Math.abs(Math.log(compression)) * kappa < Math.log(FURTHEST))) {
+            return Optional.empty();
+        }
+        double warming = from.pressureByTemperature() / (from.density() * from.isochoricHeatCapacity());
         PlaneNewton.Conditions conditions = new PlaneNewton.Conditions() {
             @Override
             public PlaneNewton.Condition first(MolarState s) {
@@ -147,17 +146,25 @@ final class CaloricPair {
                 return condition(caloric, s, value);
             }
         };
-        return PlaneNewton.solve(fluid, conditions, temperature, density, 0, fluid.maxDensity())
-                .flatMap(s -> stable(fluid, s));
+        return PlaneNewton.solve(
+                        fluid,
+                        conditions,
+                        from.temperature() * Math.pow(compression, warming),
+                        from.density() * compression,
+                        0,
+                        fluid.maxDensity())
+                .flatMap(this::stable);
     }
 
     private static PlaneNewton.Condition condition(Caloric caloric, MolarState s, double value) {
         return new PlaneNewton.Condition(caloric.of(s) - value, caloric.byTemperature(s), caloric.byDensity(s));
     }
 
-    private static Optional<Point> stable(FluidModel fluid, MolarState s) {
-        if (s.temperature() < fluid.criticalTemperature()) {
-            Dome.Edges edges = fluid.dome().atTemperature(s.temperature());
+    /** The state, unless it lies inside the dome or outside the range, where the equation has no such phase. */
+    private Optional<Point> stable(MolarState s) {
+        double t = s.temperature();
+        if (t < fluid.criticalTemperature()) {
+            Dome.Edges edges = fluid.dome().atTemperature(t);
             if (s.density() < edges.liquidDensity() && s.density() > edges.vaporDensity()) {
                 return Optional.empty();
             }
@@ -167,6 +174,6 @@ final class CaloricPair {
         }
         fluid.requireInRange(s);
         boolean dense = s.density() > fluid.fluid().criticalMolarDensity();
-        return Optional.of(new Point.OnePhase(fluid.phase(s.temperature(), s.pressure(), dense), s, s.pressure()));
+        return Optional.of(new Point.OnePhase(fluid.phase(t, s.pressure(), dense), s, s.pressure()));
     }
 }

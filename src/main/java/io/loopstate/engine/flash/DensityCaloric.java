@@ -1,6 +1,7 @@
 package io.loopstate.engine.flash;
 
 import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.numerics.Roots;
 
 /**
@@ -15,15 +16,31 @@ final class DensityCaloric {
     static Point solve(FluidModel fluid, double density, Caloric caloric, double value) {
         double edge = IsochoreDome.temperature(fluid, density);
         MolarState onEdge = fluid.isotherm(edge).state(density);
-        if (value < caloric.of(onEdge)) {
-            return mixture(fluid, density, caloric, value, edge);
+        double beyond = value - caloric.of(onEdge);
+        double t;
+        if (fluid.negligible(caloric, beyond, onEdge)) {
+            t = edge;
+        } else if (beyond > 0) {
+            t = outside(fluid, density, caloric, value, onEdge);
+        } else {
+            t = inside(fluid, density, caloric, value, edge);
         }
+        // the density of cold water has a maximum, so that its isochores can pass through the dome twice
+        return TemperatureDensity.solve(fluid, t, density);
+    }
+
+    private static double outside(FluidModel fluid, double density, Caloric caloric, double value, MolarState onEdge) {
         double tMax = fluid.maxTemperature();
-        double highest = caloric.of(fluid.isotherm(tMax).state(density));
-        if (value > highest) {
-            throw fluid.outOfRange(caloric, value, lowest(fluid, density, caloric, edge), highest);
+        MolarState hottest = fluid.isotherm(tMax).state(density);
+        double beyond = value - caloric.of(hottest);
+        if (beyond > 0) {
+            if (fluid.negligible(caloric, beyond, hottest)) {
+                return tMax;
+            }
+            throw outOfRange(fluid, density, caloric, value);
         }
-        double t = Roots.newton(
+        double edge = onEdge.temperature();
+        return Roots.newton(
                 x -> {
                     MolarState s = fluid.isotherm(x).state(density);
                     return new Roots.ValueSlope(caloric.of(s) - value, caloric.byTemperature(s));
@@ -34,39 +51,34 @@ final class DensityCaloric {
                 TOLERANCE,
                 true,
                 "temperature along the isochore");
-        // the density of cold water has a maximum, so that its isochores can pass through the dome twice
-        return TemperatureDensity.solve(fluid, t, density);
     }
 
-    private static Point mixture(FluidModel fluid, double density, Caloric caloric, double value, double edge) {
+    private static double inside(FluidModel fluid, double density, Caloric caloric, double value, double edge) {
         double tMin = fluid.minTemperature();
         if (edge == tMin) {
-            throw fluid.outOfRange(
-                    caloric,
-                    value,
-                    lowest(fluid, density, caloric, edge),
-                    caloric.of(fluid.isotherm(fluid.maxTemperature()).state(density)));
+            throw outOfRange(fluid, density, caloric, value);
         }
         Saturated.requireCoexisting(fluid);
-        if (value < lowest(fluid, density, caloric, edge)) {
-            throw fluid.outOfRange(
-                    caloric,
-                    value,
-                    lowest(fluid, density, caloric, edge),
-                    caloric.of(fluid.isotherm(fluid.maxTemperature()).state(density)));
+        double lowest = caloric.of(TemperatureDensity.solve(fluid, tMin, density));
+        if (value <= lowest) {
+            if (fluid.negligible(caloric, value - lowest, fluid.isotherm(tMin).state(density))) {
+                return tMin;
+            }
+            throw outOfRange(fluid, density, caloric, value);
         }
-        double t = Roots.brent(
+        return Roots.brent(
                 x -> caloric.of(TemperatureDensity.solve(fluid, x, density)) - value,
                 tMin,
                 edge,
                 TOLERANCE,
                 "temperature along the isochore inside the dome");
-        return TemperatureDensity.solve(fluid, t, density);
     }
 
-    private static double lowest(FluidModel fluid, double density, Caloric caloric, double edge) {
-        return edge == fluid.minTemperature()
-                ? caloric.of(fluid.isotherm(edge).state(density))
-                : caloric.of(TemperatureDensity.solve(fluid, fluid.minTemperature(), density));
+    private static EngineException outOfRange(FluidModel fluid, double density, Caloric caloric, double value) {
+        return fluid.outOfRange(
+                caloric,
+                value,
+                caloric.of(TemperatureDensity.solve(fluid, fluid.minTemperature(), density)),
+                caloric.of(fluid.isotherm(fluid.maxTemperature()).state(density)));
     }
 }

@@ -18,6 +18,8 @@ record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensit
     /** Rounding allowed at the ends of the range. */
     private static final double EDGE = 1e-9;
 
+    private static final double ROUNDED = 1e-10;
+
     double criticalTemperature() {
         return fluid.criticalPoint().temperature();
     }
@@ -60,6 +62,11 @@ record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensit
         if (!(pressure > 0 && pressure <= maxPressure() * (1 + EDGE))) {
             throw outOfRange(Variable.PRESSURE, pressure, 0, maxPressure());
         }
+    }
+
+    /** Whether a caloric value beyond an end of its range is that end, rounded. */
+    boolean negligible(Caloric caloric, double difference, MolarState end) {
+        return Math.abs(difference) <= ROUNDED * caloric.scale(end, model.gasConstant());
     }
 
     /** A state found from other inputs must itself lie in the range. */

@@ -10,6 +10,9 @@ import java.util.Optional;
 final class PlaneNewton {
     private static final int MAX_ITERATIONS = 12;
     private static final double CONVERGED = 1e-13;
+    /** A step as small as this is well inside the region where Newton squares the error. */
+    private static final double SMALL_STEP = 1e-6;
+
     private static final double LARGEST_TEMPERATURE_STEP = 0.3;
     private static final double LARGEST_DENSITY_STEP = 0.6;
 
@@ -53,7 +56,7 @@ final class PlaneNewton {
             }
             double ratio = size / previous;
             // the error after this step: Newton squares it
-            if (size * Math.min(1, ratio * ratio) <= CONVERGED && size < 1e-4 && inside(fluid, t + dt)) {
+            if (size * Math.min(1, ratio * ratio) <= CONVERGED && size < SMALL_STEP && inside(fluid, t + dt)) {
                 return Optional.of(fluid.isotherm(t + dt).state(rho + dRho));
             }
             previous = size;

@@ -115,6 +115,12 @@ final class PressureCaloric {
             boolean denserThanDome) {
         MolarState coldest = along(fluid, pressure, lower, denserThanDome);
         MolarState hottest = along(fluid, pressure, upper, denserThanDome);
+        if (fluid.negligible(caloric, value - caloric.of(coldest), coldest)) {
+            return onePhase(fluid, coldest, pressure, denserThanDome);
+        }
+        if (fluid.negligible(caloric, value - caloric.of(hottest), hottest)) {
+            return onePhase(fluid, hottest, pressure, denserThanDome);
+        }
         if (value < caloric.of(coldest) || value > caloric.of(hottest)) {
             throw fluid.outOfRange(
                     caloric,

@@ -17,6 +17,8 @@ final class TemperatureCaloric {
     /** Lowest density looked at, as a share of the highest: there the gas is ideal to the last digit. */
     private static final double THINNEST = 1e-13;
 
+    private static final double SAME = 1e-8;
+
     private TemperatureCaloric() {}
 
     static List<Point> solve(FluidModel fluid, double temperature, Caloric caloric, double value) {
@@ -63,7 +65,13 @@ final class TemperatureCaloric {
                         "density along the isotherm")
                 .stream()
                 .map(x -> onePhase(fluid, isotherm.state(Math.exp(x)), dense))
+                .filter(p -> points.stream().noneMatch(other -> same(p, other)))
                 .forEach(points::add);
+    }
+
+    /** A saturated state is found from both sides of the edge of the dome. */
+    private static boolean same(Point a, Point b) {
+        return Math.abs(a.density() / b.density() - 1) < SAME;
     }
 
     private static double[] logarithms(double[] nodes) {

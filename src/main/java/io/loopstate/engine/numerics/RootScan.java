@@ -9,6 +9,8 @@ import java.util.function.DoubleFunction;
 public final class RootScan {
     private static final double TOLERANCE = 1e-15;
     private static final double EXTREMUM_TOLERANCE = 1e-10;
+    /** A root this close outside an end, relative to it, is that end: the inputs were rounded. */
+    private static final double AT_THE_END = 1e-10;
 
     private RootScan() {}
 
@@ -23,7 +25,7 @@ public final class RootScan {
     }
 
     /**
-     * Roots in ascending order. In each cell there may be one root with a change of sign, or two around an extremum that
+     * Roots, those at the ends last. In each cell there may be one root with a change of sign, or two around an extremum that
      * the slopes at the ends give away.
      *
      * @param nodes ascending
@@ -47,7 +49,18 @@ public final class RootScan {
             a = b;
             fa = fb;
         }
+        addEnd(nodes[0], function, found);
+        addEnd(nodes[nodes.length - 1], function, found);
         return found;
+    }
+
+    private static void addEnd(double end, DoubleFunction<ValueSlope> function, List<Double> found) {
+        double near = AT_THE_END * Math.abs(end);
+        ValueSlope f = function.apply(end);
+        if (Math.abs(f.value()) <= near * Math.abs(f.slope())
+                && found.stream().noneMatch(x -> Math.abs(x - end) <= 10 * near)) {
+            found.add(end);
+        }
     }
 
     private static void addCell(

@@ -8,6 +8,8 @@ import java.util.function.DoubleUnaryOperator;
 /** Roots of functions of one variable inside a bracket. Every method ends: in a root or in an error with its name. */
 public final class Roots {
     private static final int MAX_ITERATIONS = 120;
+    /** Steps this small that no longer shrink are rounding errors of the function. */
+    private static final double ROUNDING = 1e-9;
 
     private Roots() {}
 
@@ -31,6 +33,7 @@ public final class Roots {
         double lo = lower;
         double hi = upper;
         double x = Math.min(Math.max(start, lo), hi);
+        double previous = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             ValueSlope f = function.apply(x);
             if (f.value() == 0) {
@@ -42,14 +45,18 @@ public final class Roots {
                 hi = x;
             }
             double next = x - f.value() / f.slope();
-            if (!(next > lo && next < hi)) {
-                next = 0.5 * (lo + hi);
-            }
             double step = Math.abs(next - x);
+            boolean slow = step > 0.5 * previous;
+            boolean rounding = slow && step <= ROUNDING * Math.abs(x);
+            if (!(next > lo && next < hi) || slow && !rounding) {
+                next = 0.5 * (lo + hi);
+                step = Math.abs(next - x);
+            }
             x = next;
-            if (step <= tolerance * Math.abs(x) || hi - lo <= Math.ulp(x)) {
+            if (step <= tolerance * Math.abs(x) || hi - lo <= Math.ulp(x) || rounding) {
                 return x;
             }
+            previous = step;
         }
         throw EngineException.of(ErrorCode.NOT_CONVERGED, name);
     }

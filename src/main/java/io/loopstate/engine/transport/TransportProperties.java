@@ -165,7 +165,9 @@ public final class TransportProperties {
 
     private MolarState molarState(double temperature, double density) {
         checkTemperature(temperature);
-        check(Variable.DENSITY, density, Double.MIN_NORMAL, Double.MAX_VALUE);
+        if (!(density > 0 && Double.isFinite(density))) {
+            throw outOfRange(Variable.DENSITY, density, 0, Double.NaN);
+        }
         return fluid.model().isotherm(temperature).state(density / fluid.molarMass());
     }
 
@@ -186,13 +188,12 @@ public final class TransportProperties {
 
     private void check(Variable variable, double got, double lower, double upper) {
         if (!(got >= lower * (1 - ROUNDING) && got <= upper * (1 + ROUNDING))) {
-            throw EngineException.of(
-                    ErrorCode.OUT_OF_RANGE,
-                    "transport properties of " + fluid.designation(),
-                    variable,
-                    got,
-                    lower,
-                    upper);
+            throw outOfRange(variable, got, lower, upper);
         }
+    }
+
+    private EngineException outOfRange(Variable variable, double got, double lower, double upper) {
+        return EngineException.of(
+                ErrorCode.OUT_OF_RANGE, "transport properties of " + fluid.designation(), variable, got, lower, upper);
     }
 }

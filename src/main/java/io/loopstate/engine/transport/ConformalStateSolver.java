@@ -27,6 +27,8 @@ final class ConformalStateSolver {
     private static final double CONVERGED = 1e-12;
     /** Z - 1 comes from a pressure, which has lost what lies below this. */
     private static final double ROUNDING = 1e-15;
+    /** Times the allowed difference, where rounding in the reference fluid's equation ends the descent early. */
+    private static final double STALLED = 1e4;
     /** Longest step in ln T0 or ln rho0, and the one that no longer matters. */
     private static final double LONGEST_STEP = 0.2;
 
@@ -73,7 +75,7 @@ final class ConformalStateSolver {
             }
             Trial next = descend(here, here.newtonX(), here.newtonY(), target);
             if (next == here) {
-                return Optional.empty();
+                return here.size() <= STALLED * target.allowed() ? Optional.of(here) : Optional.empty();
             }
             here = next;
         }

@@ -56,6 +56,11 @@ public final class LiquidLine {
                 .saturationAtTemperature(liquid.temperature())
                 .bubble()
                 .pressure();
-        return (liquid.pressure() - boiling) / (liquid.density() * STANDARD_GRAVITY);
+        return column(liquid.pressure() - boiling, liquid.density());
+    }
+
+    /** Height (m) of a column of a density (kg/m3) that weighs a pressure (Pa). */
+    static double column(double pressure, double density) {
+        return pressure / (density * STANDARD_GRAVITY);
     }
 }

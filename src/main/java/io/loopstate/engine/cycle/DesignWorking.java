@@ -218,7 +218,7 @@ final class DesignWorking {
                 energy("w", performance.compressorWork()));
         working.formula(
                 "energy efficiency ratio in Btu/h per W",
-                "EER = " + String.format(Locale.ROOT, "%.4f", Constants.BTU_PER_HOUR_PER_WATT) + " * COP",
+                "EER = " + String.format(Locale.ROOT, "%.9f", Constants.BTU_PER_HOUR_PER_WATT) + " * COP",
                 "NIST Special Publication 811",
                 ratio("EER", performance.energyEfficiencyRatio()),
                 coefficient);

@@ -14,7 +14,6 @@ import io.loopstate.engine.cycle.FieldReadings.Result;
 import io.loopstate.engine.cycle.FieldReadings.Route;
 import io.loopstate.engine.cycle.FieldReadings.Spec;
 import io.loopstate.engine.cycle.Step.Term;
-import java.util.OptionalDouble;
 
 /** The working of each route from readings to flow and heat. */
 final class RouteWorking {
@@ -37,33 +36,59 @@ final class RouteWorking {
         for (Route route : result.routes()) {
             switch (route.name()) {
                 case DISPLACEMENT -> displacement(route);
-                case CONDENSER_AIR -> {
-                    airHeat(
-                            "heat given to the condenser's air",
-                            "leaving - entering",
-                            spec.air().condenser(),
-                            1);
-                    flow(
-                            route,
-                            "heat rejected",
-                            route.heatRejected(),
-                            result.perMass().heatRejection());
-                }
-                case EVAPORATOR_AIR -> {
-                    airHeat(
-                            "heat taken from the evaporator's air",
-                            "entering - leaving",
-                            spec.air().evaporator(),
-                            -1);
-                    flow(
-                            route,
-                            "refrigerating capacity",
-                            route.refrigeratingCapacity(),
-                            result.perMass().refrigeratingEffect());
-                }
+                case CONDENSER_AIR -> condenserAir(route);
+                case EVAPORATOR_AIR -> evaporatorAir(route);
                 case ELECTRICAL_POWER -> electricalPower(route);
                 case EVAPORATOR_AIR_AND_ELECTRICAL_POWER -> sum(route);
             }
+        }
+    }
+
+    private void condenserAir(Route route) {
+        airHeat(
+                "heat given to the condenser's air",
+                "Q_rejected",
+                "condenser",
+                spec.air().condenser(),
+                1);
+        route.massFlow()
+                .ifPresent(value -> working.formula(
+                        "mass flow from the heat rejected",
+                        "m = Q_rejected / q_rejected",
+                        Basis.FIRST_LAW,
+                        massFlow("m", value),
+                        power("Q_rejected", route.heatRejected().orElseThrow()),
+                        energy("q_rejected", result.perMass().heatRejection().orElseThrow())));
+    }
+
+    private void evaporatorAir(Route route) {
+        airHeat(
+                "heat taken from the evaporator's air",
+                "Q",
+                "evaporator",
+                spec.air().evaporator(),
+                -1);
+        route.massFlow()
+                .ifPresent(value -> working.formula(
+                        "mass flow from the refrigerating capacity",
+                        "m = Q / q",
+                        Basis.FIRST_LAW,
+                        massFlow("m", value),
+                        power("Q", route.refrigeratingCapacity().orElseThrow()),
+                        energy("q", result.perMass().refrigeratingEffect().orElseThrow())));
+        heatRejected(route);
+    }
+
+    /** What the routes are compared by. */
+    private void heatRejected(Route route) {
+        if (route.massFlow().isPresent() && route.heatRejected().isPresent()) {
+            working.formula(
+                    "heat rejected",
+                    "Q_rejected = m * q_rejected",
+                    Basis.FIRST_LAW,
+                    power("Q_rejected", route.heatRejected().getAsDouble()),
+                    massFlow("m", route.massFlow().getAsDouble()),
+                    energy("q_rejected", result.perMass().heatRejection().orElseThrow()));
         }
     }
 
@@ -76,53 +101,41 @@ final class RouteWorking {
                 volumeFlow("V", spec.machine().displacement().orElseThrow()),
                 ratio("eta_v", spec.machine().volumetricEfficiency().orElse(1)),
                 specificVolume("v1", states.compressorInlet().specificVolume()));
+        heatRejected(route);
     }
 
-    private void airHeat(String name, String difference, AirStream air, int sign) {
-        AirHeat heat = AirHeat.of(air, spec.pressures().atmosphere(), sign);
+    private void airHeat(String name, String symbol, String coil, AirStream air, int sign) {
+        double atmosphere = spec.pressures().atmosphere();
+        AirHeat heat = AirHeat.of(air, atmosphere, sign);
         if (heat.measured()) {
             return;
         }
-        double change = sign * (air.leaving().orElseThrow() - air.entering().orElseThrow());
-        Term rise = working.formula(
-                "temperature difference of the air",
-                "dT = " + difference,
+        Term entering = temperature("entering", air.entering().orElseThrow());
+        Term leaving = temperature("leaving", air.leaving().orElseThrow());
+        Term change = working.formula(
+                "temperature difference of the " + coil + "'s air",
+                "dT_" + coil + " = " + (sign > 0 ? "leaving - entering" : "entering - leaving"),
                 Basis.DEFINITION,
-                difference("dT", change),
-                temperature("leaving", air.leaving().orElseThrow()),
-                temperature("entering", air.entering().orElseThrow()));
+                difference("dT_" + coil, sign * (leaving.value() - entering.value())),
+                leaving,
+                entering);
+        Term flow = massFlow("m_" + coil, air.massFlow(atmosphere).orElseThrow());
         air.volumeFlow()
                 .ifPresent(volume -> working.formula(
-                        "mass flow of the air, taken as dry",
-                        "m_air = V * rho",
+                        "mass flow of the " + coil + "'s air, taken as dry",
+                        "m_" + coil + " = V_" + coil + " * rho",
                         DRY_AIR_SOURCE,
-                        massFlow(
-                                "m_air",
-                                air.massFlow(spec.pressures().atmosphere()).orElseThrow()),
-                        volumeFlow("V", volume),
-                        Working.density(
-                                "rho",
-                                air.density(spec.pressures().atmosphere()).orElseThrow())));
+                        flow,
+                        volumeFlow("V_" + coil, volume),
+                        Working.density("rho", air.density(atmosphere).orElseThrow())));
         working.formula(
                 name,
-                "Q = m_air * cp * dT",
+                "%s = %s * cp * %s".formatted(symbol, flow.symbol(), change.symbol()),
                 DRY_AIR_SOURCE,
-                power("Q", heat.heat().orElseThrow()),
-                massFlow("m_air", air.massFlow(spec.pressures().atmosphere()).orElseThrow()),
+                power(symbol, heat.heat().orElseThrow()),
+                flow,
                 new Term("cp", Constants.DRY_AIR_HEAT_CAPACITY, QuantityKind.SPECIFIC_HEAT_CAPACITY),
-                rise);
-    }
-
-    private void flow(Route route, String from, OptionalDouble amount, OptionalDouble perMass) {
-        if (route.massFlow().isPresent()) {
-            working.formula(
-                    "mass flow from the " + from,
-                    "m = Q / q",
-                    Basis.FIRST_LAW,
-                    massFlow("m", route.massFlow().getAsDouble()),
-                    power("Q", amount.orElseThrow()),
-                    energy("q", perMass.orElseThrow()));
-        }
+                change);
     }
 
     private void electricalPower(Route route) {
@@ -147,6 +160,7 @@ final class RouteWorking {
                         massFlow("m", value),
                         refrigerant,
                         energy("w", result.perMass().compressorWork().orElseThrow())));
+        heatRejected(route);
     }
 
     private void sum(Route route) {

@@ -1,20 +1,20 @@
 package io.loopstate.engine.cycle;
 
+import static io.loopstate.engine.cycle.Working.difference;
 import static io.loopstate.engine.cycle.Working.energy;
 import static io.loopstate.engine.cycle.Working.enthalpy;
 import static io.loopstate.engine.cycle.Working.entropy;
-import static io.loopstate.engine.cycle.Working.massFlow;
-import static io.loopstate.engine.cycle.Working.power;
 import static io.loopstate.engine.cycle.Working.pressure;
 import static io.loopstate.engine.cycle.Working.pressureDrop;
 import static io.loopstate.engine.cycle.Working.ratio;
-import static io.loopstate.engine.cycle.Working.specificVolume;
 import static io.loopstate.engine.cycle.Working.temperature;
-import static io.loopstate.engine.cycle.Working.volumeFlow;
 
 import io.loopstate.engine.component.Compressor;
+import io.loopstate.engine.component.CompressorKind;
 import io.loopstate.engine.component.LineLosses;
+import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.component.SaturationLevel;
+import io.loopstate.engine.component.SuctionLineGain;
 import io.loopstate.engine.cycle.DesignCycle.Performance;
 import io.loopstate.engine.cycle.DesignCycle.Sizing;
 import io.loopstate.engine.cycle.DesignCycle.Spec;
@@ -26,113 +26,114 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The working of a design cycle. Numbers at the symbols: 1 compressor inlet, 2s and 2 compressor outlet, 2c condenser inlet,
- * 3c condenser outlet, 3 valve inlet, 4 evaporator inlet, 5 evaporator outlet.
+ * The working of a design cycle from state to state. Numbers at the symbols: 1 compressor inlet, 2s and 2 compressor outlet,
+ * 2c condenser inlet, 3c condenser outlet, 3 valve inlet, 4 evaporator inlet, 5 evaporator outlet. The two levels are pe and
+ * pc; a pressure has a number only where a pressure drop sets it apart from its level.
  */
 final class DesignWorking {
     private final Spec spec;
     private final DesignStates states;
-    private final Performance performance;
+    private final LineLosses losses;
     private final Working working;
 
-    private DesignWorking(Spec spec, DesignStates states, Performance performance) {
+    private DesignWorking(Spec spec, DesignStates states, Working working) {
         this.spec = spec;
         this.states = states;
-        this.performance = performance;
-        this.working = new Working(spec.equilibrium());
+        this.losses = spec.losses();
+        this.working = working;
     }
 
     static List<Step> of(Spec spec, DesignStates states, Performance performance, Optional<Sizing> sizing) {
-        DesignWorking steps = new DesignWorking(spec, states, performance);
-        steps.levels();
-        steps.lowSide();
-        steps.compression();
-        steps.highSide();
-        steps.perMass();
-        sizing.ifPresent(steps::sizing);
-        return steps.working.toList();
+        Working working = new Working(spec.equilibrium());
+        DesignWorking steps = new DesignWorking(spec, states, working);
+        Term low = steps.level("evaporating", "pe", "Te", spec.evaporating(), states.evaporatorOutlet());
+        Term high = steps.level("condensing", "pc", "Tc", spec.condensing(), states.condenserInlet());
+        Term h1 = steps.suction(low, steps.evaporatorOutlet(low));
+        steps.compression(low, high, h1);
+        steps.liquid(low, steps.condenserOutlet(high));
+        PerformanceWorking.add(working, spec, states, performance, sizing);
+        return working.toList();
     }
 
-    private void levels() {
-        level(
-                "evaporating",
-                "pe",
-                "Te",
-                spec.evaporating(),
-                states.evaporatorOutlet().pressure());
-        level(
-                "condensing",
-                "pc",
-                "Tc",
-                spec.condensing(),
-                states.condenserInlet().pressure());
-    }
-
-    private void level(String name, String symbol, String given, SaturationLevel level, double result) {
+    private Term level(String name, String symbol, String given, SaturationLevel level, State at) {
+        Term pressure = pressure(symbol, at.pressure());
         if (level.given() == Variable.TEMPERATURE) {
             String basis = level.basis().name().toLowerCase(Locale.ROOT);
             working.property(
                     name + " pressure from the " + basis + " temperature",
                     symbol + " = p_" + basis + "(" + given + ")",
-                    pressure(symbol, result),
+                    pressure,
                     temperature(given, level.value()));
         }
+        return pressure;
     }
 
-    private void lowSide() {
+    private Term evaporatorOutlet(Term low) {
         State outlet = states.evaporatorOutlet();
-        working.enthalpyOf("enthalpy at the evaporator outlet", "5", outlet);
-        State inlet = states.compressorInlet();
-        if (spec.losses().suctionLinePressureDrop() != 0) {
-            drop("suction pressure after the suction line", "p1 = pe - dp", "p1", inlet, outlet);
+        OutletCondition condition = spec.evaporatorOutlet();
+        if (condition.given() == Variable.SUPERHEAT && condition.value() > 0) {
+            Term dew = working.property(
+                    "dew temperature at the evaporating pressure",
+                    "Tdew = Tdew(pe)",
+                    temperature("Tdew", states.evaporating().dew()),
+                    low);
+            working.formula(
+                    "temperature at the evaporator outlet",
+                    "T5 = Tdew + superheat",
+                    Basis.DEFINITION,
+                    temperature("T5", outlet.temperature()),
+                    dew,
+                    difference("superheat", condition.value()));
         }
-        if (performance.suctionLineHeatGain() != 0) {
-            working.formula(
-                    "enthalpy at the compressor inlet",
-                    "h1 = h5 + q_suction",
-                    Basis.FIRST_LAW,
-                    enthalpy("h1", inlet.specificEnthalpy()),
-                    enthalpy("h5", outlet.specificEnthalpy()),
-                    energy("q_suction", performance.suctionLineHeatGain()));
-        } else {
-            working.formula(
-                    "enthalpy at the compressor inlet",
-                    "h1 = h5",
-                    Basis.FIRST_LAW,
-                    enthalpy("h1", inlet.specificEnthalpy()),
-                    enthalpy("h5", outlet.specificEnthalpy()));
+        return working.enthalpyOf("enthalpy at the evaporator outlet", "5", low, outlet);
+    }
+
+    private Term suction(Term low, Term h5) {
+        State inlet = states.compressorInlet();
+        Term p1 = dropped("compressor inlet", "p1", inlet, low, "-", losses.suctionLinePressureDrop());
+        Term h1 = enthalpy("h1", inlet.specificEnthalpy());
+        SuctionLineGain gain = losses.suctionLineGain();
+        switch (gain.given()) {
+            case HEAT -> h1 = heated("compressor inlet", h1, h5, "q_suction", gain.value(), "+");
+            case TEMPERATURE_RISE -> {
+                working.formula(
+                        "temperature at the compressor inlet",
+                        "T1 = T5 + dT",
+                        Basis.DEFINITION,
+                        temperature("T1", inlet.temperature()),
+                        temperature("T5", states.evaporatorOutlet().temperature()),
+                        difference("dT", gain.value()));
+                h1 = working.enthalpyOf("enthalpy at the compressor inlet", "1", p1, inlet);
+            }
+            case COMPRESSOR_INLET_TEMPERATURE ->
+                h1 = working.enthalpyOf("enthalpy at the compressor inlet", "1", p1, inlet);
         }
         working.property(
                 "entropy at the compressor inlet",
-                "s1 = s(p1, h1)",
+                "s1 = s(%s, h1)".formatted(p1.symbol()),
                 entropy("s1", inlet.specificEntropy()),
-                pressure("p1", inlet.pressure()),
-                enthalpy("h1", inlet.specificEnthalpy()));
+                p1,
+                h1);
+        return h1;
     }
 
-    private void compression() {
+    private void compression(Term low, Term high, Term h1) {
         Compressor.Compression compression = states.compression();
-        Term p1 = pressure("p1", compression.inlet().pressure());
-        Term p2 = pressure("p2", compression.outlet().pressure());
-        Term h1 = enthalpy("h1", compression.inlet().specificEnthalpy());
-        if (spec.losses().dischargeLinePressureDrop() != 0) {
-            drop(
-                    "discharge pressure before the discharge line",
-                    "p2 = pc + dp",
-                    "p2",
-                    compression.outlet(),
-                    states.condenserInlet());
-        }
+        Term p1 = losses.suctionLinePressureDrop() == 0
+                ? low
+                : pressure("p1", compression.inlet().pressure());
+        Term p2 =
+                dropped("compressor outlet", "p2", compression.outlet(), high, "+", losses.dischargeLinePressureDrop());
         working.formula(
                 "pressure ratio, absolute",
-                "r = p2 / p1",
+                "r = %s / %s".formatted(p2.symbol(), p1.symbol()),
                 Basis.DEFINITION,
-                ratio("r", performance.pressureRatio()),
+                ratio("r", p2.value() / p1.value()),
                 p2,
                 p1);
         Term h2s = working.property(
                 "enthalpy after isentropic compression",
-                "h2s = h(p2, s1)",
+                "h2s = h(%s, s1)".formatted(p2.symbol()),
                 enthalpy("h2s", compression.isentropicOutlet().specificEnthalpy()),
                 p2,
                 entropy("s1", compression.inlet().specificEntropy()));
@@ -143,148 +144,130 @@ final class DesignWorking {
                 energy("w", compression.work()),
                 h2s,
                 h1,
-                ratio("eta", spec.compressor().effectiveEfficiency()));
-        Term h2 = working.formula(
-                "enthalpy at the compressor outlet",
-                "h2 = h1 + w - q_shell",
-                Basis.FIRST_LAW,
-                enthalpy("h2", compression.outlet().specificEnthalpy()),
-                h1,
-                work,
-                energy("q_shell", compression.heatLoss()));
+                efficiency());
+        Term h2 = enthalpy("h2", compression.outlet().specificEnthalpy());
+        outlet(compression, h1, h2, work);
         working.property(
                 "discharge temperature",
-                "T2 = T(p2, h2)",
+                "T2 = T(%s, h2)".formatted(p2.symbol()),
                 temperature("T2", compression.outlet().temperature()),
                 p2,
                 h2);
+        if (losses.dischargeLineHeatLoss() != 0) {
+            Term h2c = enthalpy("h2c", states.condenserInlet().specificEnthalpy());
+            heated("condenser inlet", h2c, h2, "q_discharge", losses.dischargeLineHeatLoss(), "-");
+        }
     }
 
-    private void highSide() {
-        State outlet = states.condenserOutlet();
-        State valve = states.valveInlet();
-        Term h3 = working.enthalpyOf(
-                states.transcritical() ? "enthalpy at the gas cooler outlet" : "enthalpy at the condenser outlet",
-                "3c",
-                outlet);
-        if (performance.liquidLineHeatGain() != 0) {
-            h3 = working.formula(
-                    "enthalpy before the valve",
-                    "h3 = h3c + q_liquid",
-                    Basis.FIRST_LAW,
-                    enthalpy("h3", valve.specificEnthalpy()),
-                    h3,
-                    energy("q_liquid", performance.liquidLineHeatGain()));
+    /** Of a hermetic compressor with a known motor the product of both efficiencies. */
+    private Term efficiency() {
+        Term efficiency = ratio("eta", spec.compressor().effectiveEfficiency());
+        if (spec.compressor().kind() == CompressorKind.HERMETIC) {
+            spec.compressor()
+                    .motorEfficiency()
+                    .ifPresent(motor -> working.formula(
+                            "efficiency with the motor in the refrigerant",
+                            "eta = eta_s * eta_motor",
+                            Basis.DEFINITION,
+                            efficiency,
+                            ratio("eta_s", spec.compressor().isentropicEfficiency()),
+                            ratio("eta_motor", motor)));
         }
-        working.formula(
+        return efficiency;
+    }
+
+    private void outlet(Compressor.Compression compression, Term h1, Term h2, Term work) {
+        String name = "enthalpy at the compressor outlet";
+        if (compression.heatLoss() == 0) {
+            working.formula(name, "h2 = h1 + w", Basis.FIRST_LAW, h2, h1, work);
+            return;
+        }
+        Term loss = working.formula(
+                "heat given off by the shell",
+                "q_shell = f * w",
+                Basis.DEFINITION,
+                energy("q_shell", compression.heatLoss()),
+                ratio("f", spec.compressor().heatLossFraction()),
+                work);
+        working.formula(name, "h2 = h1 + w - q_shell", Basis.FIRST_LAW, h2, h1, work, loss);
+    }
+
+    private Term condenserOutlet(Term high) {
+        State outlet = states.condenserOutlet();
+        String place = states.transcritical() ? "gas cooler outlet" : "condenser outlet";
+        Term p3 = dropped(place, "p3c", outlet, high, "-", losses.condenserPressureDrop());
+        OutletCondition condition = spec.condenserOutlet();
+        if (condition.given() == Variable.SUBCOOLING && condition.value() > 0) {
+            Term bubble = working.property(
+                    "bubble temperature at the condenser outlet",
+                    "Tbubble = Tbubble(%s)".formatted(p3.symbol()),
+                    temperature("Tbubble", outlet.temperature() + condition.value()),
+                    p3);
+            working.formula(
+                    "temperature at the condenser outlet",
+                    "T3c = Tbubble - subcooling",
+                    Basis.DEFINITION,
+                    temperature("T3c", outlet.temperature()),
+                    bubble,
+                    difference("subcooling", condition.value()));
+        }
+        return working.enthalpyOf("enthalpy at the " + place, "3c", p3, outlet);
+    }
+
+    private void liquid(Term low, Term h3c) {
+        Term h3 = losses.liquidLineHeatGain() == 0
+                ? h3c
+                : heated(
+                        "valve inlet",
+                        enthalpy("h3", states.valveInlet().specificEnthalpy()),
+                        h3c,
+                        "q_liquid",
+                        losses.liquidLineHeatGain(),
+                        "+");
+        State inlet = states.evaporatorInlet();
+        Term h4 = working.formula(
                 "enthalpy behind the valve, throttled",
                 "h4 = " + h3.symbol(),
                 Basis.FIRST_LAW,
-                enthalpy("h4", states.evaporatorInlet().specificEnthalpy()),
+                enthalpy("h4", inlet.specificEnthalpy()),
                 h3);
-        performance
-                .evaporatorInletQuality()
-                .ifPresent(quality -> working.property(
-                        "vapor quality behind the valve",
-                        "x4 = x(p4, h4)",
-                        ratio("x4", quality),
-                        pressure("p4", states.evaporatorInlet().pressure()),
-                        enthalpy("h4", states.evaporatorInlet().specificEnthalpy())));
-    }
-
-    private void perMass() {
-        LineLosses losses = spec.losses();
-        Term effect = working.formula(
-                "refrigerating effect",
-                "q = h5 - h4",
-                Basis.FIRST_LAW,
-                energy("q", performance.refrigeratingEffect()),
-                enthalpy("h5", states.evaporatorOutlet().specificEnthalpy()),
-                enthalpy("h4", states.evaporatorInlet().specificEnthalpy()));
-        String from = losses.dischargeLineHeatLoss() != 0 ? "h2c" : "h2";
-        working.formula(
-                "heat rejected",
-                "q_rejected = " + from + " - h3c",
-                Basis.FIRST_LAW,
-                energy("q_rejected", performance.heatRejectionPerMass()),
-                enthalpy(from, states.condenserInlet().specificEnthalpy()),
-                enthalpy("h3c", states.condenserOutlet().specificEnthalpy()));
-        Term coefficient = working.formula(
-                "coefficient of performance",
-                "COP = q / w",
-                Basis.DEFINITION,
-                ratio("COP", performance.coefficientOfPerformance()),
-                effect,
-                energy("w", performance.compressorWork()));
-        working.formula(
-                "energy efficiency ratio in Btu/h per W",
-                "EER = " + String.format(Locale.ROOT, "%.9f", Constants.BTU_PER_HOUR_PER_WATT) + " * COP",
-                "NIST Special Publication 811",
-                ratio("EER", performance.energyEfficiencyRatio()),
-                coefficient);
-    }
-
-    private void sizing(Sizing sizing) {
-        Term effect = energy("q", performance.refrigeratingEffect());
-        Term volume = specificVolume("v1", states.compressorInlet().specificVolume());
-        Term mass = massFlow("m", sizing.massFlow());
-        Size size = spec.size().orElseThrow();
-        if (size.given() == Size.Given.DISPLACEMENT) {
-            working.formula(
-                    "mass flow from the displacement",
-                    "m = V * eta_v / v1",
-                    Basis.DEFINITION,
-                    mass,
-                    volumeFlow("V", size.value()),
-                    ratio("eta_v", spec.compressor().volumetricEfficiency().orElse(1)),
-                    volume);
-        } else if (size.given() == Size.Given.REFRIGERATING_CAPACITY) {
-            working.formula(
-                    "mass flow from the capacity",
-                    "m = Q / q",
-                    Basis.FIRST_LAW,
-                    mass,
-                    power("Q", size.value()),
-                    effect);
+        Term p4 = dropped("evaporator inlet", "p4", inlet, low, "+", losses.evaporatorPressureDrop());
+        if (inlet.saturated()) {
+            working.property(
+                    "vapor quality behind the valve",
+                    "x4 = x(%s, h4)".formatted(p4.symbol()),
+                    ratio("x4", inlet.vaporQuality()),
+                    p4,
+                    h4);
         }
-        working.formula(
-                "refrigerating capacity",
-                "Q = m * q",
-                Basis.FIRST_LAW,
-                power("Q", sizing.refrigeratingCapacity()),
-                mass,
-                effect);
-        working.formula(
-                "compressor power",
-                "P = m * w",
-                Basis.FIRST_LAW,
-                power("P", sizing.compressorPower()),
-                mass,
-                energy("w", performance.compressorWork()));
-        working.formula(
-                "heat rejected",
-                "Q_rejected = m * q_rejected",
-                Basis.FIRST_LAW,
-                power("Q_rejected", sizing.heatRejected()),
-                mass,
-                energy("q_rejected", performance.heatRejectionPerMass()));
-        working.formula(
-                "volume flow drawn in",
-                "V1 = m * v1",
-                Basis.DEFINITION,
-                volumeFlow("V1", sizing.suctionVolumeFlow()),
-                mass,
-                volume);
     }
 
-    private void drop(String name, String formula, String symbol, State result, State from) {
-        String given = formula.contains("pe") ? "pe" : "pc";
-        working.formula(
-                name,
-                formula,
+    /** The pressure at a place, by a step if a drop sets it apart from its level. */
+    private Term dropped(String place, String symbol, State state, Term level, String sign, double drop) {
+        if (drop == 0) {
+            return level;
+        }
+        return working.formula(
+                "pressure at the " + place,
+                "%s = %s %s dp_%s".formatted(symbol, level.symbol(), sign, symbol.substring(1)),
                 Basis.DEFINITION,
-                pressure(symbol, result.pressure()),
-                pressure(given, from.pressure()),
-                pressureDrop("dp", Math.abs(result.pressure() - from.pressure())));
+                pressure(symbol, state.pressure()),
+                level,
+                pressureDrop("dp_" + symbol.substring(1), drop));
+    }
+
+    /** The enthalpy at the end of a line, by a step also where no heat is exchanged. */
+    private Term heated(String place, Term result, Term from, String symbol, double heat, String sign) {
+        String name = "enthalpy at the " + place;
+        if (heat == 0) {
+            return working.formula(name, result.symbol() + " = " + from.symbol(), Basis.FIRST_LAW, result, from);
+        }
+        return working.formula(
+                name,
+                "%s = %s %s %s".formatted(result.symbol(), from.symbol(), sign, symbol),
+                Basis.FIRST_LAW,
+                result,
+                from,
+                energy(symbol, heat));
     }
 }

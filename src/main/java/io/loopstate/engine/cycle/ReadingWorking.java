@@ -121,7 +121,11 @@ final class ReadingWorking {
     }
 
     private void compression() {
-        Term h1 = working.enthalpyOf("enthalpy in the suction line", "1", states.compressorInlet());
+        Term h1 = working.enthalpyOf(
+                "enthalpy in the suction line",
+                "1",
+                pressure("p1", spec.pressures().suction()),
+                states.compressorInlet());
         states.compression().ifPresent(compression -> {
             State outlet = compression.outlet();
             Term s1 = working.property(
@@ -136,7 +140,8 @@ final class ReadingWorking {
                     enthalpy("h2s", compression.isentropicOutlet().specificEnthalpy()),
                     pressure("p2", outlet.pressure()),
                     s1);
-            Term h2 = working.enthalpyOf("enthalpy in the discharge line", "2", outlet);
+            Term h2 = working.enthalpyOf(
+                    "enthalpy in the discharge line", "2", pressure("p2", outlet.pressure()), outlet);
             Term work = working.formula(
                     "compressor work",
                     "w = (h2 - h1) / (1 - f)",
@@ -164,7 +169,8 @@ final class ReadingWorking {
 
     private void perMass() {
         states.valveInlet().ifPresent(liquid -> {
-            Term h3 = working.enthalpyOf("enthalpy in the liquid line", "3", liquid);
+            Term h3 = working.enthalpyOf(
+                    "enthalpy in the liquid line", "3", pressure("p3", states.liquidPressure()), liquid);
             Term h4 = working.formula(
                     "enthalpy behind the valve, throttled",
                     "h4 = h3",
@@ -191,6 +197,7 @@ final class ReadingWorking {
                     ? working.enthalpyOf(
                             "enthalpy at the evaporator outlet",
                             "5",
+                            pressure("p1", spec.pressures().suction()),
                             states.evaporatorOutlet().get())
                     : enthalpy("h1", states.compressorInlet().specificEnthalpy());
             Term effect = working.formula(

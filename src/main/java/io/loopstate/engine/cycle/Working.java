@@ -30,9 +30,12 @@ final class Working {
         return result;
     }
 
-    /** The enthalpy of a state from whatever fixes it: pressure and temperature, or pressure and the side of the dome. */
-    Step.Term enthalpyOf(String name, String place, State state) {
-        Step.Term pressure = pressure("p" + place, state.pressure());
+    /**
+     * The enthalpy of a state from whatever fixes it: pressure and temperature, or pressure and the side of the dome.
+     *
+     * @param place what follows the letter of each symbol but that of the pressure
+     */
+    Step.Term enthalpyOf(String name, String place, Step.Term pressure, State state) {
         Step.Term enthalpy = enthalpy("h" + place, state.specificEnthalpy());
         if (!state.saturated()) {
             Step.Term temperature = temperature("T" + place, state.temperature());

@@ -1,6 +1,8 @@
 package io.loopstate.web.problem;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import io.loopstate.web.dto.Candidate;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**
@@ -16,8 +18,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param got what was sent, shortened where long
  * @param allowed what would have been accepted
  * @param hint what to change
+ * @param candidates states among which the request does not choose
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
 @Schema(description = "One fault of a request: its place, what was got, what is allowed, and a hint.")
 public record Fault(
         @Schema(
@@ -40,35 +43,48 @@ public record Fault(
         @Schema(description = "What would have been accepted.")
         String allowed,
 
-        @Schema(description = "What to change.") String hint) {
+        @Schema(description = "What to change.") String hint,
+
+        @Schema(description = "States among which the request does not choose.")
+        List<Candidate> candidates) {
+
+    /** Copies the list. */
+    public Fault {
+        candidates = List.copyOf(candidates);
+    }
 
     /** A fault in the body, at an RFC 6901 pointer in URI fragment form. */
     public static Fault at(String pointer, String code, String detail) {
-        return new Fault(pointer, null, code, detail, null, null, null);
+        return new Fault(pointer, null, code, detail, null, null, null, List.of());
     }
 
     /** A fault in a query parameter, path parameter or header. */
     public static Fault parameter(String name, String code, String detail) {
-        return new Fault(null, name, code, detail, null, null, null);
+        return new Fault(null, name, code, detail, null, null, null, List.of());
     }
 
     /** A fault of the request as a whole. */
     public static Fault request(String code, String detail) {
-        return new Fault(null, null, code, detail, null, null, null);
+        return new Fault(null, null, code, detail, null, null, null, List.of());
     }
 
     /** The same fault with what was sent, shortened to what a person reads at a glance. */
     public Fault withGot(String sent) {
-        return new Fault(pointer, parameter, code, detail, Shorten.text(sent), allowed, hint);
+        return new Fault(pointer, parameter, code, detail, Shorten.text(sent), allowed, hint, candidates);
     }
 
     /** The same fault with what would have been accepted. */
     public Fault withAllowed(String accepted) {
-        return new Fault(pointer, parameter, code, detail, got, accepted, hint);
+        return new Fault(pointer, parameter, code, detail, got, accepted, hint, candidates);
     }
 
     /** The same fault with what to change. */
     public Fault withHint(String change) {
-        return new Fault(pointer, parameter, code, detail, got, allowed, change);
+        return new Fault(pointer, parameter, code, detail, got, allowed, change, candidates);
+    }
+
+    /** The same fault with the states among which the request does not choose. */
+    public Fault withCandidates(List<Candidate> states) {
+        return new Fault(pointer, parameter, code, detail, got, allowed, hint, states);
     }
 }

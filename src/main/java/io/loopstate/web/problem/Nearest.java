@@ -32,7 +32,7 @@ public final class Nearest {
     }
 
     /** A ready hint, or {@code null} if nothing is near enough. */
-    static String hint(String name, Collection<String> known) {
+    public static String hint(String name, Collection<String> known) {
         return to(name, known).map(near -> "Did you mean " + near + "?").orElse(null);
     }
 

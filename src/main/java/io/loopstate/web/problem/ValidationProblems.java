@@ -21,11 +21,12 @@ import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 
 /**
  * Words broken validation constraints: a bound on a number is 422, everything else 400, and 400 where both occur.
  */
-final class ValidationProblems {
+public final class ValidationProblems {
     private static final Set<Class<? extends Annotation>> MISSING =
             Set.of(NotNull.class, NotBlank.class, NotEmpty.class);
     private static final Set<Class<? extends Annotation>> BOUNDS = Set.of(
@@ -61,11 +62,34 @@ final class ValidationProblems {
     }
 
     private static Fault fault(ConstraintViolation<?> violation, boolean inQuery) {
+        return fault(violation, (code, detail) -> place(violation.getPropertyPath(), inQuery, code, detail));
+    }
+
+    /** The validator returns a set: sorted, so that the same request gets the same bytes. */
+    public static <T> List<ConstraintViolation<T>> sorted(Set<ConstraintViolation<T>> violations) {
+        return violations.stream()
+                .sorted(Comparator.comparing((ConstraintViolation<T> violation) ->
+                                violation.getPropertyPath().toString())
+                        .thenComparing(ConstraintViolation::getMessage))
+                .toList();
+    }
+
+    /** A bound on a number that is broken asks for the impossible; everything else cannot be read. */
+    public static ProblemKind kind(ConstraintViolation<?> violation) {
+        return BOUNDS.contains(type(violation)) ? ProblemKind.IMPOSSIBLE_INPUT : ProblemKind.INVALID_REQUEST;
+    }
+
+    /**
+     * The fault of a broken constraint.
+     *
+     * @param place makes a fault of a code and a detail at the place of the value
+     */
+    public static Fault fault(ConstraintViolation<?> violation, BiFunction<String, String, Fault> place) {
         Class<? extends Annotation> type = type(violation);
         String code = MISSING.contains(type) ? "missing" : BOUNDS.contains(type) ? "out-of-bounds" : "wrong-value";
         String detail =
                 code.equals("missing") ? "This value is required." : "This value " + violation.getMessage() + ".";
-        Fault fault = place(violation.getPropertyPath(), inQuery, code, detail);
+        Fault fault = place.apply(code, detail);
         Object got = violation.getInvalidValue();
         return got instanceof Number || got instanceof CharSequence || got instanceof Enum
                 ? fault.withGot(got.toString()).withAllowed(violation.getMessage())

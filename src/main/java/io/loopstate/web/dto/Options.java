@@ -1,0 +1,48 @@
+package io.loopstate.web.dto;
+
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/**
+ * What every calculation understands beside its inputs.
+ *
+ * @param atmosphericPressure absolute, as a barometer on the spot reads
+ * @param altitude above sea level; the standard atmosphere there
+ * @param referenceState datum of enthalpy and entropy
+ * @param units set of units and overrides of the reply
+ * @param explain whether the reply shows its working
+ * @param dec decimal mark of numbers that stand in text
+ */
+@Schema(description = "What every calculation understands beside its inputs.")
+public record Options(
+        @Schema(
+                ref = "Pressure",
+                description = "Absolute pressure of the surrounding air as a barometer on the spot reads it, 20 to 120 kPa_a; "
+                        + "gauge readings are counted from it. Default: the standard atmosphere, 101.325 kPa_a.")
+        Quantity atmosphericPressure,
+
+        @Schema(
+                ref = "Length",
+                description = "Height above sea level, -500 to 11000 m, instead of atmosphericPressure: the standard "
+                        + "atmosphere there.")
+        Quantity altitude,
+
+        @Schema(
+                description = "Datum of enthalpy and entropy. Default: IIR, or normalBoilingPoint where the refrigerant is no "
+                        + "saturated liquid at 0 degC.")
+        ReferencePoint referenceState,
+
+        @Schema(
+                description = "Units of the reply: SI (default) or IP, then units of single kinds if wanted, for example "
+                        + "IP,pressure=psig,power=ton. The kinds and their units are listed at /v1/units.",
+                defaultValue = "SI",
+                examples = "IP,pressure=psig")
+        String units,
+
+        @Schema(description = "Whether the reply shows its working, step by step.", defaultValue = "false")
+        Boolean explain,
+
+        @Schema(
+                description = "Decimal mark of numbers that stand in text: a point, or a comma if so declared.",
+                enumeration = {".", ","},
+                defaultValue = ".")
+        String dec) {}

@@ -1,0 +1,103 @@
+package io.loopstate.web.mapping;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.Options;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Nearest;
+import io.loopstate.web.problem.Pointer;
+import io.loopstate.web.problem.ProblemKind;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A JSON body. What every calculation understands beside its inputs may stand in the query as well. */
+final class BodySource implements Source {
+    private static final List<String> OPTIONS =
+            List.copyOf(Shape.of(Options.class).leaves().keySet());
+
+    private final JsonNode body;
+    private final QuerySource query;
+
+    BodySource(JsonNode body, Map<String, List<String>> parameters) {
+        this.body = body;
+        this.query = new QuerySource(parameters);
+    }
+
+    @Override
+    public Optional<Given> value(String path) {
+        Optional<Given> option = OPTIONS.contains(path) ? query.value(path) : Optional.empty();
+        return option.isPresent() ? option : inBody(path);
+    }
+
+    /** A member that is null is a member that is absent. */
+    private Optional<Given> inBody(String path) {
+        JsonNode node = body;
+        for (String name : path.split("\\.")) {
+            node = node.path(name);
+        }
+        return node.isMissingNode() || node.isNull()
+                ? Optional.empty()
+                : Optional.of(new Given(node, Place.body(Paths.pointer(path))));
+    }
+
+    @Override
+    public Place place(String path) {
+        return Place.body(Paths.pointer(path));
+    }
+
+    @Override
+    public String name(String path) {
+        return path;
+    }
+
+    @Override
+    public void refuseUnknown(Shape shape, Faults faults) {
+        if (!body.isObject()) {
+            Given whole = new Given(body, Place.body(Pointer.ROOT));
+            faults.add(
+                    ProblemKind.INVALID_REQUEST,
+                    whole.place()
+                            .fault("wrong-type", "The body has the wrong type.")
+                            .withGot(whole.words())
+                            .withAllowed("an object"));
+            // Members that are missing from what is no object are not worth telling.
+            faults.refuse();
+        }
+        refuseUnknown(body, "", shape, faults);
+        query.refuseUnknown(OPTIONS, faults);
+        for (String option : OPTIONS) {
+            if (query.value(option).isPresent() && inBody(option).isPresent()) {
+                faults.add(
+                        option,
+                        ProblemKind.INVALID_REQUEST,
+                        place(option)
+                                .fault("duplicate-parameter", "This option stands in the body and in the query.")
+                                .withAllowed("one of the two"));
+            }
+        }
+    }
+
+    private static void refuseUnknown(JsonNode object, String path, Shape shape, Faults faults) {
+        object.fields().forEachRemaining(field -> {
+            Shape.Member member = shape.names().get(field.getKey());
+            if (member == null) {
+                faults.add(
+                        ProblemKind.INVALID_REQUEST,
+                        unknown(path, field.getKey(), shape.names().keySet()));
+            } else if (member.nested() != null && field.getValue().isObject()) {
+                refuseUnknown(field.getValue(), member.path(), member.nested(), faults);
+            }
+        });
+    }
+
+    private static Fault unknown(String path, String name, Set<String> known) {
+        return Fault.at(
+                        Pointer.child(Paths.pointer(path), name),
+                        "unknown-name",
+                        "There is no member of this name here.")
+                .withGot(name)
+                .withAllowed(String.join(", ", known))
+                .withHint(Nearest.hint(name, known));
+    }
+}

@@ -1,0 +1,22 @@
+package io.loopstate.web.mapping;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/**
+ * A value as the client gave it. Values of a query are text, whatever they stand for.
+ *
+ * @param node the value
+ * @param place where it stands
+ */
+record Given(JsonNode node, Place place) {
+    /** The value in short, for a fault. */
+    String words() {
+        if (node.isObject()) {
+            return "an object";
+        }
+        if (node.isArray()) {
+            return "an array";
+        }
+        return node.isTextual() && !place.inQuery() ? '"' + node.textValue() + '"' : node.asText();
+    }
+}

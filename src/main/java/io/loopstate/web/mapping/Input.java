@@ -1,0 +1,163 @@
+package io.loopstate.web.mapping;
+
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.units.Atmosphere;
+import io.loopstate.units.Reading;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.ProblemKind;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A request that was read, and what is wrong with it so far. What concerns several members is checked here, by the paths of
+ * the members; {@link #refuseFaults()} then ends the request if anything was wrong.
+ *
+ * @param <T> the request record; its quantities are SI, and a member with a fault is {@code null}
+ */
+public final class Input<T> {
+    private final T request;
+    private final Shape shape;
+    private final Source source;
+    private final Faults faults;
+    private final Map<String, Reading> readings;
+    private final Equilibrium equilibrium;
+    private final Output output;
+    private final boolean explain;
+
+    Input(
+            T request,
+            Shape shape,
+            Source source,
+            Faults faults,
+            Map<String, Reading> readings,
+            Equilibrium equilibrium,
+            Output output,
+            boolean explain) {
+        this.request = request;
+        this.shape = shape;
+        this.source = source;
+        this.faults = faults;
+        this.readings = readings;
+        this.equilibrium = equilibrium;
+        this.output = output;
+        this.explain = explain;
+    }
+
+    T request() {
+        return request;
+    }
+
+    /** The states of the refrigerant asked for; {@code null} only before {@link #refuseFaults()}. */
+    Equilibrium equilibrium() {
+        return equilibrium;
+    }
+
+    Output output() {
+        return output;
+    }
+
+    Atmosphere atmosphere() {
+        return output.atmosphere();
+    }
+
+    /** Whether the reply shows its working. */
+    boolean explain() {
+        return explain;
+    }
+
+    Shape shape() {
+        return shape;
+    }
+
+    /** The quantity at a path as the client gave it. */
+    Optional<Reading> reading(String path) {
+        return Optional.ofNullable(readings.get(path));
+    }
+
+    /** The quantities given, by path. */
+    Map<String, Reading> readings() {
+        return readings;
+    }
+
+    Optional<Given> value(String path) {
+        return source.value(path);
+    }
+
+    Place place(String path) {
+        return source.value(path).map(Given::place).orElseGet(() -> source.place(path));
+    }
+
+    /** Whether the client gave something at a path, sound or not. */
+    boolean given(String path) {
+        if (!path.isEmpty() && !shape.leaves().containsKey(path)) {
+            throw new IllegalArgumentException("no member " + path);
+        }
+        return source.value(path).isPresent() || faults.at(path);
+    }
+
+    /** Exactly one of these members has to be given. */
+    void exactlyOne(String... paths) {
+        if (Arrays.stream(paths).noneMatch(this::given)) {
+            faults.add(
+                    ProblemKind.INVALID_REQUEST,
+                    source.place(paths[0])
+                            .fault("missing", "One of these is required: " + names(paths) + ".")
+                            .withAllowed("exactly one of " + names(paths)));
+        }
+        atMost(1, paths);
+    }
+
+    /** Exactly so many of these members have to be given. */
+    void exactly(int count, String... paths) {
+        List<String> given = Arrays.stream(paths).filter(this::given).toList();
+        if (given.size() < count) {
+            faults.add(
+                    ProblemKind.INVALID_REQUEST,
+                    Fault.request("missing", "Exactly " + count + " of these are required: " + names(paths) + ".")
+                            .withGot(given.isEmpty() ? "none" : names(given.toArray(String[]::new)))
+                            .withAllowed("exactly " + count + " of " + names(paths)));
+        }
+        atMost(count, paths);
+    }
+
+    /** No more than one of these members may be given. */
+    void atMostOne(String... paths) {
+        atMost(1, paths);
+    }
+
+    private void atMost(int count, String... paths) {
+        String[] given = Arrays.stream(paths).filter(this::given).toArray(String[]::new);
+        Arrays.stream(given)
+                .skip(count)
+                .forEach(path -> faults.add(
+                        path,
+                        ProblemKind.INVALID_REQUEST,
+                        place(path)
+                                .fault("too-many-inputs", "These exclude each other: " + names(paths) + ".")
+                                .withGot(names(given))
+                                .withAllowed((count == 1 ? "one" : Integer.toString(count)) + " of them")
+                                .withHint("Leave out what follows from the rest.")));
+    }
+
+    /** If the first member is given, the second has to be as well. */
+    void needs(String path, String needed, String reason) {
+        if (given(path) && !given(needed)) {
+            faults.add(
+                    ProblemKind.INVALID_REQUEST,
+                    source.place(needed)
+                            .fault("missing", "This is required with " + source.name(path) + ": " + reason));
+        }
+    }
+
+    /** Ends the request with every fault found, if there is any. */
+    void refuseFaults() {
+        faults.refuse();
+    }
+
+    private String names(String... paths) {
+        return Arrays.stream(paths).map(source::name).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,67 @@
+package io.loopstate.web.mapping;
+
+import com.fasterxml.jackson.databind.node.TextNode;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Nearest;
+import io.loopstate.web.problem.ProblemKind;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The parameters of a query. */
+final class QuerySource implements Source {
+    /** Spreadsheets add it to defeat their own cache. */
+    private static final String CACHE_BUSTER = "_";
+
+    private final Map<String, List<String>> parameters;
+
+    QuerySource(Map<String, List<String>> parameters) {
+        this.parameters = parameters;
+    }
+
+    @Override
+    public Optional<Given> value(String path) {
+        List<String> values = parameters.get(Paths.flat(path));
+        return values == null || values.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Given(TextNode.valueOf(values.get(0)), place(path)));
+    }
+
+    @Override
+    public Place place(String path) {
+        return Place.query(Paths.flat(path));
+    }
+
+    @Override
+    public String name(String path) {
+        return Paths.flat(path);
+    }
+
+    @Override
+    public void refuseUnknown(Shape shape, Faults faults) {
+        refuseUnknown(shape.leaves().keySet().stream().map(Paths::flat).toList(), faults);
+    }
+
+    /** Adds a fault for each parameter that is not one of the known, and for each that is given twice. */
+    void refuseUnknown(List<String> known, Faults faults) {
+        parameters.keySet().stream().sorted().forEach(name -> {
+            if (name.equals(CACHE_BUSTER)) {
+                return;
+            }
+            if (!known.contains(name)) {
+                faults.add(
+                        ProblemKind.INVALID_REQUEST,
+                        Fault.parameter(name, "unknown-parameter", "There is no parameter of this name here.")
+                                .withGot(name)
+                                .withAllowed(String.join(", ", known))
+                                .withHint(Nearest.hint(name, known)));
+            } else if (parameters.get(name).size() > 1) {
+                faults.add(
+                        ProblemKind.INVALID_REQUEST,
+                        Fault.parameter(name, "duplicate-parameter", "This parameter is given more than once.")
+                                .withGot(String.join(", ", parameters.get(name)))
+                                .withAllowed("one value"));
+            }
+        });
+    }
+}

@@ -1,0 +1,162 @@
+package io.loopstate.web.mapping;
+
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.units.Atmosphere;
+import io.loopstate.units.DecimalMark;
+import io.loopstate.units.Reading;
+import io.loopstate.units.UnitFault;
+import io.loopstate.units.UnitSelection;
+import io.loopstate.units.UnitSystem;
+import io.loopstate.web.dto.ReferencePoint;
+import io.loopstate.web.problem.ProblemKind;
+import io.loopstate.web.problem.ValidationProblems;
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.Validator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Reads any request record from any source, and gathers every fault on the way. */
+public final class RequestReader {
+    private final Refrigerants refrigerants;
+    private final Validator validator;
+
+    /** Reads requests about these refrigerants; constraints on the records are checked by the validator. */
+    public RequestReader(Refrigerants refrigerants, Validator validator) {
+        this.refrigerants = refrigerants;
+        this.validator = validator;
+    }
+
+    <T> Input<T> read(Class<T> type, Source source) {
+        Shape shape = Shape.of(type);
+        Faults faults = new Faults();
+        source.refuseUnknown(shape, faults);
+        DecimalMark mark = decimalMark(source, faults);
+        Atmosphere atmosphere = atmosphere(shape, source, mark, faults);
+        ValueReader values = new ValueReader(source, faults, mark, atmosphere);
+        T request = type.cast(record(shape, values, source, faults));
+        validate(request, source, faults);
+        Equilibrium equilibrium = refrigerants.equilibrium(
+                (String) values.value("refrigerant"),
+                (ReferencePoint) values.value("referenceState"),
+                source,
+                faults);
+        Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
+        boolean explain = Boolean.TRUE.equals(values.value("explain"));
+        Input<T> input = new Input<>(request, shape, source, faults, values.readings(), equilibrium, output, explain);
+        input.atMostOne("atmosphericPressure", "altitude");
+        return input;
+    }
+
+    private static Object record(Shape shape, ValueReader values, Source source, Faults faults) {
+        List<Object> components = new ArrayList<>(shape.members().size());
+        for (Shape.Member member : shape.members()) {
+            components.add(
+                    member.nested() == null
+                            ? values.read(member)
+                            : nested(member, values, source, faults));
+        }
+        return shape.construct(components);
+    }
+
+    /** A record within the request; {@code null} where the client gave none of its members. */
+    private static Object nested(
+            Shape.Member member, ValueReader values, Source source, Faults faults) {
+        if (!member.unwrapped()) {
+            Optional<Given> given = source.value(member.path());
+            if (given.isPresent() && !given.get().node().isObject()) {
+                faults.add(
+                        member.path(),
+                        ProblemKind.INVALID_REQUEST,
+                        given.get()
+                                .place()
+                                .fault("wrong-type", "This value has the wrong type.")
+                                .withGot(given.get().words())
+                                .withAllowed("an object"));
+                return null;
+            }
+            boolean any = member.nested().leaves().keySet().stream()
+                    .anyMatch(path -> source.value(path).isPresent());
+            if (!any) {
+                return null;
+            }
+        }
+        return record(member.nested(), values, source, faults);
+    }
+
+    private static DecimalMark decimalMark(Source source, Faults faults) {
+        Optional<Given> given = source.value("dec");
+        if (given.isEmpty() || given.get().node().asText().equals(".")) {
+            return DecimalMark.POINT;
+        }
+        if (!given.get().node().asText().equals(",")) {
+            faults.add(
+                    "dec",
+                    ProblemKind.INVALID_REQUEST,
+                    given.get()
+                            .place()
+                            .fault("wrong-value", "The decimal mark is a point or a comma.")
+                            .withGot(given.get().words())
+                            .withAllowed(". or ,"));
+        }
+        return DecimalMark.COMMA;
+    }
+
+    private static Atmosphere atmosphere(Shape shape, Source source, DecimalMark mark, Faults faults) {
+        ValueReader values = new ValueReader(source, faults, mark, Atmosphere.standard());
+        return known(shape, "atmosphericPressure", values, source, faults, Atmosphere::ofReading)
+                .or(() -> known(
+                        shape,
+                        "altitude",
+                        values,
+                        source,
+                        faults,
+                        reading -> Atmosphere.atAltitude(reading.toSi(Atmosphere.standard()))))
+                .orElse(Atmosphere.standard());
+    }
+
+    private static Optional<Atmosphere> known(
+            Shape shape,
+            String path,
+            ValueReader values,
+            Source source,
+            Faults faults,
+            Function<Reading, Atmosphere> atmosphere) {
+        values.read(shape.leaves().get(path));
+        return Optional.ofNullable(values.readings().get(path))
+                .flatMap(reading -> attempt(path, source, faults, () -> atmosphere.apply(reading)));
+    }
+
+    private static UnitSelection selection(String text, Source source, Faults faults) {
+        return attempt("units", source, faults, () -> UnitSelection.parse(text))
+                .orElse(UnitSelection.of(UnitSystem.SI));
+    }
+
+    private static <V> Optional<V> attempt(String path, Source source, Faults faults, Supplier<V> value) {
+        try {
+            return Optional.of(value.get());
+        } catch (UnitFault fault) {
+            faults.add(
+                    path,
+                    UnitProblems.kind(fault.code()),
+                    UnitProblems.fault(source.value(path).orElseThrow(), fault));
+            return Optional.empty();
+        }
+    }
+
+    private void validate(Object request, Source source, Faults faults) {
+        List<ConstraintViolation<Object>> violations = ValidationProblems.sorted(validator.validate(request));
+        for (ConstraintViolation<Object> violation : violations) {
+            String path = violation.getPropertyPath().toString();
+            if (!faults.at(path)) {
+                Place place = source.value(path).map(Given::place).orElseGet(() -> source.place(path));
+                faults.add(
+                        path,
+                        ValidationProblems.kind(violation),
+                        ValidationProblems.fault(violation, place::fault));
+            }
+        }
+    }
+}

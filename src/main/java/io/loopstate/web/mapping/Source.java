@@ -1,0 +1,21 @@
+package io.loopstate.web.mapping;
+
+import java.util.Optional;
+
+/**
+ * A request before it is read. Paths are the names of a request's members with dots between, {@code
+ * evaporating.temperature}, for every kind of source.
+ */
+interface Source {
+    /** The value at a path, empty if there is none. */
+    Optional<Given> value(String path);
+
+    /** Where the value at a path stands or would stand. */
+    Place place(String path);
+
+    /** The name of a path as the client knows it. */
+    String name(String path);
+
+    /** Adds a fault for each name that the request does not have. */
+    void refuseUnknown(Shape shape, Faults faults);
+}

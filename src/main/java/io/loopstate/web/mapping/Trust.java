@@ -1,0 +1,144 @@
+package io.loopstate.web.mapping;
+
+import io.loopstate.engine.cycle.Finding;
+import io.loopstate.engine.cycle.Step;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.fluid.Citation;
+import io.loopstate.units.Atmosphere;
+import io.loopstate.units.PressureReference;
+import io.loopstate.units.QuantityKind;
+import io.loopstate.units.Reading;
+import io.loopstate.web.dto.AtmosphereOrigin;
+import io.loopstate.web.dto.Basis;
+import io.loopstate.web.dto.EquationOfState;
+import io.loopstate.web.dto.Quantity;
+import io.loopstate.web.dto.ReferencePoint;
+import io.loopstate.web.dto.SurroundingAir;
+import io.loopstate.web.dto.UnitSet;
+import io.loopstate.web.dto.Warning;
+import io.loopstate.web.dto.WarningSeverity;
+import io.loopstate.web.dto.WorkingStep;
+import io.loopstate.web.dto.WorkingTerm;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What every reply carries so that it can be trusted: basis, warnings, cautions, working. */
+public final class Trust {
+    private final String engineVersion;
+    private final SafetyGroups safetyGroups;
+
+    /** For replies of an engine of this version. */
+    public Trust(String engineVersion, SafetyGroups safetyGroups) {
+        this.engineVersion = engineVersion;
+        this.safetyGroups = safetyGroups;
+    }
+
+    Basis basis(Input<?> input) {
+        Equilibrium equilibrium = input.equilibrium();
+        return new Basis(
+                engineVersion,
+                equilibrium.refrigerant().designation(),
+                equationOfState(equilibrium.refrigerant().sources()),
+                ReferencePoint.valueOf(equilibrium.referenceState().name()),
+                atmosphere(input),
+                UnitSet.valueOf(input.output().system().name()));
+    }
+
+    static EquationOfState equationOfState(List<Citation> sources) {
+        Citation first = sources.get(0);
+        return new EquationOfState(
+                first.text(),
+                first.doi().orElse(null),
+                sources.size() == 1
+                        ? null
+                        : sources.stream().skip(1).map(Trust::source).toList());
+    }
+
+    private static io.loopstate.web.dto.Source source(Citation citation) {
+        return new io.loopstate.web.dto.Source(citation.text(), citation.doi().orElse(null));
+    }
+
+    private static SurroundingAir atmosphere(Input<?> input) {
+        Atmosphere atmosphere = input.atmosphere();
+        Output absolute = input.output().absolute();
+        return new SurroundingAir(
+                absolute.of(QuantityKind.PRESSURE, atmosphere.pressure()),
+                AtmosphereOrigin.valueOf(atmosphere.origin().name()),
+                absolute.of(QuantityKind.LENGTH, atmosphere.altitude()));
+    }
+
+    List<Warning> warnings(Input<?> input, List<Finding> findings) {
+        return findings.stream().map(finding -> warning(input, finding)).toList();
+    }
+
+    private static Warning warning(Input<?> input, Finding finding) {
+        return new Warning(
+                finding.code().name(),
+                WarningSeverity.valueOf(finding.severity().name()),
+                finding.message(),
+                finding.subject(),
+                number(input, finding, finding.value()),
+                number(input, finding, finding.limit()),
+                finding.basis());
+    }
+
+    private static Quantity number(Input<?> input, Finding finding, OptionalDouble value) {
+        return finding.kind()
+                .map(kind -> input.output().of(EngineKinds.of(kind), value))
+                .orElse(null);
+    }
+
+    List<String> cautions(Input<?> input) {
+        return Cautions.of(safetyGroups.of(input.equilibrium().refrigerant().designation()));
+    }
+
+    /** The steps of the engine after those that made absolute pressures; {@code null} where nobody asked. */
+    List<WorkingStep> working(Input<?> input, List<Step> steps) {
+        if (!input.explain()) {
+            return null;
+        }
+        List<WorkingStep> working = new ArrayList<>();
+        input.readings().forEach((path, reading) -> absolutePressure(input, path, reading, working));
+        steps.forEach(step -> working.add(step(input, step)));
+        return working;
+    }
+
+    private static void absolutePressure(Input<?> input, String path, Reading reading, List<WorkingStep> working) {
+        PressureReference reference = reading.unit().reference();
+        boolean vacuum = reference == PressureReference.VACUUM;
+        if (!vacuum && reference != PressureReference.GAUGE) {
+            return;
+        }
+        Output absolute = input.output().absolute();
+        double si = reading.toSi(input.atmosphere());
+        working.add(new WorkingStep(
+                "absolute pressure of " + path,
+                vacuum ? "p = p_atmosphere - p_vacuum" : "p = p_gauge + p_atmosphere",
+                List.of(
+                        new WorkingTerm(
+                                vacuum ? "p_vacuum" : "p_gauge",
+                                new Quantity(reading.value(), reading.unit().name())),
+                        new WorkingTerm(
+                                "p_atmosphere",
+                                absolute.of(
+                                        QuantityKind.PRESSURE, input.atmosphere().pressure()))),
+                new WorkingTerm("p", absolute.of(QuantityKind.PRESSURE, si)),
+                "definition"));
+    }
+
+    private static WorkingStep step(Input<?> input, Step step) {
+        return new WorkingStep(
+                step.name(),
+                step.formula(),
+                step.inputs().stream().map(term -> term(input, term)).toList(),
+                term(input, step.result()),
+                step.source());
+    }
+
+    private static WorkingTerm term(Input<?> input, Step.Term term) {
+        // In a formula a pressure has to be absolute.
+        return new WorkingTerm(
+                term.symbol(), input.output().absolute().of(EngineKinds.of(term.kind()), term.value()));
+    }
+}

@@ -1,0 +1,85 @@
+package io.loopstate.web.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.SaturationReply;
+import io.loopstate.web.dto.SaturationRequest;
+import io.loopstate.web.dto.StateReply;
+import io.loopstate.web.dto.StateRequest;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.SaturationMapping;
+import io.loopstate.web.mapping.StateMapping;
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** Thermodynamic properties of refrigerants. */
+@Path("/v1/properties")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "properties")
+public class PropertiesResource {
+    private final Exchange exchange;
+
+    /** Called by the container. */
+    @Inject
+    public PropertiesResource(Exchange exchange) {
+        this.exchange = exchange;
+    }
+
+    /** One state, from a query. */
+    @GET
+    @Path("/state")
+    @NonBlocking
+    @Operation(operationId = "getState", summary = "One state from two of its variables")
+    public StateReply state(@Context UriInfo uri) {
+        return exchange.answer(StateMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** One state, from a body. */
+    @POST
+    @Path("/state")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @NonBlocking
+    @Operation(operationId = "calculateState", summary = "One state from two of its variables")
+    public StateReply state(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = StateRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(StateMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** Both sides of the dome, from a query. */
+    @GET
+    @Path("/saturation")
+    @NonBlocking
+    @Operation(operationId = "getSaturation", summary = "Bubble and dew point at a temperature or a pressure")
+    public SaturationReply saturation(@Context UriInfo uri) {
+        return exchange.answer(SaturationMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** Both sides of the dome, from a body. */
+    @POST
+    @Path("/saturation")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @NonBlocking
+    @Operation(operationId = "calculateSaturation", summary = "Bubble and dew point at a temperature or a pressure")
+    public SaturationReply saturation(
+            @RequestBody(
+                            required = true,
+                            content = @Content(schema = @Schema(implementation = SaturationRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(SaturationMapping.OPERATION, body, uri.getQueryParameters());
+    }
+}

@@ -10,7 +10,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param doi of that paper, absent where it has none
  * @param furtherSources papers that parts of it rest on
  */
-@Schema(description = "The equation of state behind a reply: a Helmholtz-energy equation with all its published sources.")
+@Schema(
+        description =
+                "The equation of state behind a reply: a Helmholtz-energy equation with all its published sources.")
 public record EquationOfState(
         @Schema(required = true, description = "The paper that publishes the equation.")
         String source,

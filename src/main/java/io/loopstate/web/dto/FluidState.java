@@ -8,9 +8,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  */
 @Schema(
         name = "State",
-        description = "One thermodynamic state. What does not apply is absent: heat capacities and speed of sound for a mixture "
-                + "of liquid and vapor, the vapor quality outside the dome. Enthalpy, entropy and internal energy are counted "
-                + "from the reference state named in the basis of the reply.")
+        description =
+                "One thermodynamic state. What does not apply is absent: heat capacities and speed of sound for a mixture "
+                        + "of liquid and vapor, the vapor quality outside the dome. Enthalpy, entropy and internal energy are counted "
+                        + "from the reference state named in the basis of the reply.")
 public record FluidState(
         @Schema(description = "Where in the loop this state is; only among the points of a cycle.")
         PlaceInLoop name,
@@ -31,7 +32,10 @@ public record FluidState(
 
         @Schema(required = true, ref = "SpecificEnergy") Quantity specificInternalEnergy,
 
-        @Schema(description = "Mass of vapor per mass of mixture, inside the dome and on its edge.", minimum = "0", maximum = "1")
+        @Schema(
+                description = "Mass of vapor per mass of mixture, inside the dome and on its edge.",
+                minimum = "0",
+                maximum = "1")
         Double vaporQuality,
 
         @Schema(ref = "TemperatureDifference", description = "Above the dew point at this pressure; of vapor only.")

@@ -16,8 +16,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record Options(
         @Schema(
                 ref = "Pressure",
-                description = "Absolute pressure of the surrounding air as a barometer on the spot reads it, 20 to 120 kPa_a; "
-                        + "gauge readings are counted from it. Default: the standard atmosphere, 101.325 kPa_a.")
+                description =
+                        "Absolute pressure of the surrounding air as a barometer on the spot reads it, 20 to 120 kPa_a; "
+                                + "gauge readings are counted from it. Default: the standard atmosphere, 101.325 kPa_a.")
         Quantity atmosphericPressure,
 
         @Schema(
@@ -27,13 +28,15 @@ public record Options(
         Quantity altitude,
 
         @Schema(
-                description = "Datum of enthalpy and entropy. Default: IIR, or normalBoilingPoint where the refrigerant is no "
-                        + "saturated liquid at 0 degC.")
+                description =
+                        "Datum of enthalpy and entropy. Default: IIR, or normalBoilingPoint where the refrigerant is no "
+                                + "saturated liquid at 0 degC.")
         ReferencePoint referenceState,
 
         @Schema(
-                description = "Units of the reply: SI (default) or IP, then units of single kinds if wanted, for example "
-                        + "IP,pressure=psig,power=ton. The kinds and their units are listed at /v1/units.",
+                description =
+                        "Units of the reply: SI (default) or IP, then units of single kinds if wanted, for example "
+                                + "IP,pressure=psig,power=ton. The kinds and their units are listed at /v1/units.",
                 defaultValue = "SI",
                 examples = "IP,pressure=psig")
         String units,
@@ -43,6 +46,6 @@ public record Options(
 
         @Schema(
                 description = "Decimal mark of numbers that stand in text: a point, or a comma if so declared.",
-                enumeration = {".", ","},
+                pattern = "^[.,]$",
                 defaultValue = ".")
         String dec) {}

@@ -5,8 +5,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** Places around the loop, in the direction of flow. */
 @Schema(
-        description = "A place around the loop. isentropicCompressorOutlet is no place: it is where compression without loss "
-                + "would end. Above the critical pressure the condenser is a gas cooler.")
+        description =
+                "A place around the loop. isentropicCompressorOutlet is no place: it is where compression without loss "
+                        + "would end. Above the critical pressure the condenser is a gas cooler.")
 public enum PlaceInLoop {
     @JsonProperty("compressorInlet")
     COMPRESSOR_INLET,

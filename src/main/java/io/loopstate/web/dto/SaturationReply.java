@@ -5,20 +5,26 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** Both sides of the dome. */
 @Schema(
-        description = "Both sides of the dome. At a given temperature each side has its own pressure, at a given pressure its own "
-                + "temperature; for a pure refrigerant they are the same.")
+        description =
+                "Both sides of the dome. At a given temperature each side has its own pressure, at a given pressure its own "
+                        + "temperature; for a pure refrigerant they are the same.")
 public record SaturationReply(
         @Schema(required = true) FluidState bubble,
 
         @Schema(required = true) FluidState dew,
 
-        @Schema(ref = "TemperatureDifference", description = "Dew less bubble temperature; where the pressure was given.")
+        @Schema(
+                ref = "TemperatureDifference",
+                description = "Dew less bubble temperature; where the pressure was given.")
         Quantity temperatureGlide,
 
         @Schema(ref = "PressureDifference", description = "Bubble less dew pressure; where the temperature was given.")
         Quantity pressureGlide,
 
-        @Schema(required = true, ref = "SpecificEnergy", description = "Enthalpy of the dew less that of the bubble side.")
+        @Schema(
+                required = true,
+                ref = "SpecificEnergy",
+                description = "Enthalpy of the dew less that of the bubble side.")
         Quantity latentHeat,
 
         @Schema(description = "The working; only where it was asked for.")

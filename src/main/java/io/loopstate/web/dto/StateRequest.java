@@ -6,9 +6,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** A refrigerant and two variables of its state. */
 @Schema(
-        description = "A refrigerant and exactly two variables of its state: any two of temperature, pressure, density or "
-                + "specificVolume, specificEnthalpy, specificEntropy, specificInternalEnergy and vaporQuality that fix a state, "
-                + "or pressure or temperature with superheat or subcooling.")
+        description =
+                "A refrigerant and exactly two variables of its state: any two of temperature, pressure, density or "
+                        + "specificVolume, specificEnthalpy, specificEntropy, specificInternalEnergy and vaporQuality that fix a state, "
+                        + "or pressure or temperature with superheat or subcooling.")
 public record StateRequest(
         @NotNull
         @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")

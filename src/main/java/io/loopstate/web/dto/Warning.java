@@ -13,14 +13,18 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param limit what it is measured against
  * @param basis where the limit comes from
  */
-@Schema(description = "Something possible but unwise, implausible or worth knowing; the request was answered all the same.")
+@Schema(
+        description =
+                "Something possible but unwise, implausible or worth knowing; the request was answered all the same.")
 public record Warning(
         @Schema(required = true, description = "Stable name, upper case.", examples = "LOW_SUPERHEAT")
         String code,
 
         @Schema(required = true) WarningSeverity severity,
 
-        @Schema(required = true, description = "One or two sentences for a person; the numbers stand in value and limit.")
+        @Schema(
+                required = true,
+                description = "One or two sentences for a person; the numbers stand in value and limit.")
         String message,
 
         @Schema(

@@ -23,8 +23,9 @@ final class Cautions {
         List<String> cautions = new ArrayList<>();
         cautions.add(group.map(entry -> entry.designation() + " is in safety group " + entry.safetyGroup() + ": "
                         + meaning(entry.safetyGroup()) + ". Source: " + entry.source() + ".")
-                .orElse("The safety group of this refrigerant is not on file here: look it up in ASHRAE 34 or ISO 817 before "
-                        + "any work."));
+                .orElse(
+                        "The safety group of this refrigerant is not on file here: look it up in ASHRAE 34 or ISO 817 before "
+                                + "any work."));
         cautions.addAll(ALWAYS);
         return List.copyOf(cautions);
     }

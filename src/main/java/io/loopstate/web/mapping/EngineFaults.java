@@ -86,8 +86,8 @@ final class EngineFaults {
 
     /** What the numbers of an error are, empty where that is not known. */
     private Optional<QuantityKind> kind(EngineException e, Optional<String> path) {
-        Optional<QuantityKind> member = path.map(p -> input.shape().leaves().get(p))
-                .map(m -> m.kind() == null ? QuantityKind.RATIO : m.kind());
+        Optional<QuantityKind> member =
+                path.map(p -> input.shape().leaves().get(p)).map(m -> m.kind() == null ? QuantityKind.RATIO : m.kind());
         if (e.variable().isEmpty()) {
             return member.filter(kind -> e.input().equals(path));
         }
@@ -171,7 +171,8 @@ final class EngineFaults {
     /** The same number in a unit in which it would have been allowed. */
     private Optional<String> slip(Reading reading, EngineException e) {
         boolean range = e.code() == ErrorCode.OUT_OF_RANGE || e.code() == ErrorCode.ABOVE_CRITICAL;
-        boolean same = e.variable().map(EngineKinds::of).filter(reading.kind()::equals).isPresent();
+        boolean same =
+                e.variable().map(EngineKinds::of).filter(reading.kind()::equals).isPresent();
         if (!range || !same || Double.isNaN(e.lower()) || Double.isNaN(e.upper())) {
             return Optional.empty();
         }

@@ -30,8 +30,7 @@ public final class Exchange {
      *
      * @throws io.loopstate.web.problem.ProblemException with every fault of the request, or with the engine's error
      */
-    public <T, S, R, A> A answer(
-            Operation<T, S, R, A> operation, JsonNode body, Map<String, List<String>> parameters) {
+    public <T, S, R, A> A answer(Operation<T, S, R, A> operation, JsonNode body, Map<String, List<String>> parameters) {
         return answer(operation, new BodySource(body, parameters));
     }
 

@@ -12,7 +12,11 @@ record Given(JsonNode node, Place place) {
     /** The value in short, for a fault. */
     String words() {
         if (node.isObject()) {
-            return "an object";
+            boolean quantity =
+                    node.path("value").isNumber() && node.path("unit").isTextual();
+            return quantity
+                    ? node.get("value").asText() + ' ' + node.get("unit").textValue()
+                    : "an object";
         }
         if (node.isArray()) {
             return "an array";

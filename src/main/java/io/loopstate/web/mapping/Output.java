@@ -47,8 +47,7 @@ record Output(UnitSelection units, Atmosphere atmosphere) {
         UnitToken unit = units.unitFor(QuantityKind.PRESSURE);
         return unit.reference() == PressureReference.ABSOLUTE
                 ? this
-                : new Output(
-                        units.with(QuantityKind.PRESSURE, system().unitFor(QuantityKind.PRESSURE)), atmosphere);
+                : new Output(units.with(QuantityKind.PRESSURE, system().unitFor(QuantityKind.PRESSURE)), atmosphere);
     }
 
     /** The set of units. */

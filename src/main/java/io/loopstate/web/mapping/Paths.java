@@ -25,8 +25,7 @@ final class Paths {
     static String flat(String path) {
         StringBuilder name = new StringBuilder();
         for (String part : path.split("\\.")) {
-            name.append(
-                    name.isEmpty() ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
+            name.append(name.isEmpty() ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
         }
         return name.toString();
     }

@@ -10,12 +10,14 @@ import io.loopstate.web.dto.ReferencePoint;
 import io.loopstate.web.problem.EngineProblems;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemKind;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** From the designation a client writes to the states of the refrigerant. */
 public final class Refrigerants {
     private static final int SUGGESTIONS = 3;
+    private static final int CANDIDATES = 20;
     /** No designation, name or alias is longer. */
     private static final int LONGEST = 60;
 
@@ -39,11 +41,23 @@ public final class Refrigerants {
 
     /** The fault for a designation that nobody knows. */
     Fault unknown(Place place, String designation) {
-        List<String> similar = designation.length() > LONGEST ? List.of() : catalog.similar(designation, SUGGESTIONS);
+        List<String> similar = similar(designation);
         return place.fault("unknown-refrigerant", "No refrigerant of this designation or name is in the catalogue.")
                 .withGot(designation)
                 .withAllowed("a designation such as R-134a; all are listed at /v1/refrigerants")
                 .withHint(similar.isEmpty() ? null : "Did you mean " + String.join(" or ", similar) + "?");
+    }
+
+    /** The nearest designations; one that only lacks an ending comes first. */
+    private List<String> similar(String designation) {
+        if (designation.length() > LONGEST) {
+            return List.of();
+        }
+        return catalog.similar(designation, CANDIDATES).stream()
+                .sorted(Comparator.comparing(
+                        candidate -> !candidate.regionMatches(true, 0, designation, 0, designation.length())))
+                .limit(SUGGESTIONS)
+                .toList();
     }
 
     /**
@@ -58,13 +72,11 @@ public final class Refrigerants {
         }
         Optional<Fluid> fluid = find(designation);
         if (fluid.isEmpty()) {
-            faults.add(
-                    "refrigerant", ProblemKind.INVALID_REQUEST, unknown(source.place("refrigerant"), designation));
+            faults.add("refrigerant", ProblemKind.INVALID_REQUEST, unknown(source.place("refrigerant"), designation));
             return null;
         }
-        ReferenceState state = reference == null
-                ? Equilibria.defaultReference(fluid.get())
-                : ReferenceState.valueOf(reference.name());
+        ReferenceState state =
+                reference == null ? Equilibria.defaultReference(fluid.get()) : ReferenceState.valueOf(reference.name());
         try {
             return equilibria.of(fluid.get(), state);
         } catch (EngineException e) {

@@ -39,10 +39,7 @@ public final class RequestReader {
         T request = type.cast(record(shape, values, source, faults));
         validate(request, source, faults);
         Equilibrium equilibrium = refrigerants.equilibrium(
-                (String) values.value("refrigerant"),
-                (ReferencePoint) values.value("referenceState"),
-                source,
-                faults);
+                (String) values.value("refrigerant"), (ReferencePoint) values.value("referenceState"), source, faults);
         Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
         boolean explain = Boolean.TRUE.equals(values.value("explain"));
         Input<T> input = new Input<>(request, shape, source, faults, values.readings(), equilibrium, output, explain);
@@ -53,17 +50,13 @@ public final class RequestReader {
     private static Object record(Shape shape, ValueReader values, Source source, Faults faults) {
         List<Object> components = new ArrayList<>(shape.members().size());
         for (Shape.Member member : shape.members()) {
-            components.add(
-                    member.nested() == null
-                            ? values.read(member)
-                            : nested(member, values, source, faults));
+            components.add(member.nested() == null ? values.read(member) : nested(member, values, source, faults));
         }
         return shape.construct(components);
     }
 
     /** A record within the request; {@code null} where the client gave none of its members. */
-    private static Object nested(
-            Shape.Member member, ValueReader values, Source source, Faults faults) {
+    private static Object nested(Shape.Member member, ValueReader values, Source source, Faults faults) {
         if (!member.unwrapped()) {
             Optional<Given> given = source.value(member.path());
             if (given.isPresent() && !given.get().node().isObject()) {
@@ -152,10 +145,7 @@ public final class RequestReader {
             String path = violation.getPropertyPath().toString();
             if (!faults.at(path)) {
                 Place place = source.value(path).map(Given::place).orElseGet(() -> source.place(path));
-                faults.add(
-                        path,
-                        ValidationProblems.kind(violation),
-                        ValidationProblems.fault(violation, place::fault));
+                faults.add(path, ValidationProblems.kind(violation), ValidationProblems.fault(violation, place::fault));
             }
         }
     }

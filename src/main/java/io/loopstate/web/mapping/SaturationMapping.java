@@ -43,9 +43,7 @@ public final class SaturationMapping {
         return new SaturationReply(
                 States.of(out, saturation.bubble()),
                 States.of(out, saturation.dew()),
-                out.of(
-                        QuantityKind.TEMPERATURE_DIFFERENCE,
-                        atPressure ? saturation.temperatureGlide() : Double.NaN),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, atPressure ? saturation.temperatureGlide() : Double.NaN),
                 out.of(QuantityKind.PRESSURE_DIFFERENCE, atPressure ? Double.NaN : saturation.pressureGlide()),
                 out.of(QuantityKind.SPECIFIC_ENERGY, saturation.latentHeat()),
                 trust.working(input, List.of()),

@@ -38,7 +38,8 @@ public final class StateMapping {
         input.exactly(2, VARIABLES);
         input.refuseFaults();
         StateRequest request = input.request();
-        List<Map.Entry<Variable, Double>> given = given(request).entrySet().stream().toList();
+        List<Map.Entry<Variable, Double>> given =
+                given(request).entrySet().stream().toList();
         return new StateQuery.Spec(
                 input.equilibrium(),
                 given.get(0).getKey(),

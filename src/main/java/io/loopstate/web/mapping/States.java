@@ -14,12 +14,7 @@ final class States {
 
     /** A point of a cycle. */
     static FluidState of(Output out, Point point) {
-        return of(
-                out,
-                PlaceInLoop.valueOf(point.name().name()),
-                point.state(),
-                point.superheat(),
-                point.subcooling());
+        return of(out, PlaceInLoop.valueOf(point.name().name()), point.state(), point.superheat(), point.subcooling());
     }
 
     /** A saturated state. */

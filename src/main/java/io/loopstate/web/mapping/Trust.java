@@ -122,7 +122,8 @@ public final class Trust {
                         new WorkingTerm(
                                 "p_atmosphere",
                                 absolute.of(
-                                        QuantityKind.PRESSURE, input.atmosphere().pressure()))),
+                                        QuantityKind.PRESSURE,
+                                        input.atmosphere().pressure()))),
                 new WorkingTerm("p", absolute.of(QuantityKind.PRESSURE, si)),
                 "definition"));
     }
@@ -138,7 +139,6 @@ public final class Trust {
 
     private static WorkingTerm term(Input<?> input, Step.Term term) {
         // In a formula a pressure has to be absolute.
-        return new WorkingTerm(
-                term.symbol(), input.output().absolute().of(EngineKinds.of(term.kind()), term.value()));
+        return new WorkingTerm(term.symbol(), input.output().absolute().of(EngineKinds.of(term.kind()), term.value()));
     }
 }

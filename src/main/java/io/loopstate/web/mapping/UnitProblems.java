@@ -41,7 +41,7 @@ final class UnitProblems {
         String code = fault.code().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return given.place()
                 .fault(code, fault.getMessage())
-                .withGot(fault.got().isEmpty() ? given.words() : fault.got())
+                .withGot(given.words())
                 .withAllowed(orAbsent(fault.allowed()))
                 .withHint(orAbsent(fault.hint()));
     }

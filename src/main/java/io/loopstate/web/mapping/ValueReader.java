@@ -90,7 +90,8 @@ final class ValueReader {
         } else if (node.isNumber()) {
             reading = QuantityParser.parse(kind, node.doubleValue(), null);
         } else {
-            return (Quantity) wrongType(member, given, "{\"value\": number, \"unit\": text}, or text such as \"118 psig\"");
+            return (Quantity)
+                    wrongType(member, given, "{\"value\": number, \"unit\": text}, or text such as \"118 psig\"");
         }
         return reading == null ? null : si(member.path(), reading);
     }

@@ -1,0 +1,45 @@
+package io.loopstate.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.loopstate.testing.RawHttp;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusIntegrationTest;
+import java.net.URI;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The package as it is shipped, in its own process. Also what an ahead-of-time cache is recorded from. */
+@QuarkusIntegrationTest
+class PackagedServiceIT {
+    @TestHTTPResource
+    URI server;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"/v1/version", "/livez", "/readyz", "/startedz", "/metrics", "/q/openapi", "/q/swagger-ui/"})
+    void operationalRouteAnswers(String path) {
+        assertThat(RawHttp.send(server, "GET", path).status()).isEqualTo(200);
+    }
+
+    /** The platform answers such a URL without a body unless the entry point has its say. */
+    @Test
+    void brokenEscapeIsExplained() {
+        RawHttp.Reply reply = RawHttp.send(server, "GET", "/v1/version?text=70%");
+        assertThat(reply.status()).isEqualTo(400);
+        assertThat(reply.body()).contains("\"code\":\"invalid-escape\"");
+    }
+
+    @Test
+    void bodiesAreRead() {
+        RawHttp.Reply reply = RawHttp.sendInChunks(server, "/v1/nothing", "{}", 1);
+        assertThat(reply.status()).isEqualTo(404);
+    }
+
+    @Test
+    void testRoutesAreNotShipped() {
+        assertThat(RawHttp.send(server, "GET", "/testing/query?text=a").status())
+                .isEqualTo(404);
+    }
+}

@@ -18,8 +18,21 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Refrigerants refrigerants() {
-        return new Refrigerants(Catalog.bundled(), new Equilibria());
+    static Catalog catalog() {
+        return Catalog.bundled();
+    }
+
+    @Produces
+    @Singleton
+    static StartupFact refrigerantCount(Catalog catalog) {
+        return new StartupFact(
+                "refrigerants", Integer.toString(catalog.designations().size()));
+    }
+
+    @Produces
+    @Singleton
+    static Refrigerants refrigerants(Catalog catalog) {
+        return new Refrigerants(catalog, new Equilibria());
     }
 
     @Produces

@@ -1,6 +1,8 @@
 package io.loopstate.web.dto;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
@@ -32,6 +34,8 @@ public record StateRequest(
         @Schema(ref = "SpecificEnergy", description = "Counted from the reference state.")
         Quantity specificInternalEnergy,
 
+        @DecimalMin("0")
+        @DecimalMax("1")
         @Schema(description = "Mass of vapor per mass of mixture, 0 to 1; text such as \"20 %\" is understood.")
         Double vaporQuality,
 

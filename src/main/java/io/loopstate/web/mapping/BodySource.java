@@ -47,6 +47,12 @@ final class BodySource implements Source {
     }
 
     @Override
+    public Place missing(String path) {
+        String parent = Paths.parent(path);
+        return parent.isEmpty() || inBody(parent).isPresent() ? place(path) : missing(parent);
+    }
+
+    @Override
     public String name(String path) {
         return path;
     }

@@ -12,10 +12,14 @@ import java.util.stream.Collectors;
 
 /** What the contract says of requests and quantities, from the same declarations that requests are read by. */
 public final class Contract {
-    private static final Map<String, Class<?>> REQUESTS =
-            List.of(StateMapping.OPERATION, SaturationMapping.OPERATION).stream()
-                    .map(Operation::request)
-                    .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));
+    private static final Map<String, Class<?>> REQUESTS = List.of(
+                    StateMapping.OPERATION,
+                    SaturationMapping.OPERATION,
+                    DesignMapping.OPERATION,
+                    ReadingsMapping.OPERATION)
+            .stream()
+            .map(Operation::request)
+            .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));
 
     /**
      * A kind of quantity.

@@ -49,7 +49,9 @@ final class EngineFaults {
         }
         String name = e.input().get();
         if (input.shape().leaves().containsKey(name)) {
-            return Optional.of(name);
+            // Only a contradiction can be about what was not given.
+            boolean about = input.given(name) || e.code() == ErrorCode.CONTRADICTORY_INPUTS;
+            return about ? Optional.of(name) : Optional.empty();
         }
         List<String> members = inputs.getOrDefault(
                 name,

@@ -1,14 +1,18 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.units.Atmosphere;
 import io.loopstate.units.Reading;
+import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -22,7 +26,7 @@ public final class Input<T> {
     private final Shape shape;
     private final Source source;
     private final Faults faults;
-    private final Map<String, Reading> readings;
+    private final ValueReader values;
     private final Equilibrium equilibrium;
     private final Output output;
     private final boolean explain;
@@ -32,7 +36,7 @@ public final class Input<T> {
             Shape shape,
             Source source,
             Faults faults,
-            Map<String, Reading> readings,
+            ValueReader values,
             Equilibrium equilibrium,
             Output output,
             boolean explain) {
@@ -40,7 +44,7 @@ public final class Input<T> {
         this.shape = shape;
         this.source = source;
         this.faults = faults;
-        this.readings = readings;
+        this.values = values;
         this.equilibrium = equilibrium;
         this.output = output;
         this.explain = explain;
@@ -74,12 +78,21 @@ public final class Input<T> {
 
     /** The quantity at a path as the client gave it. */
     Optional<Reading> reading(String path) {
-        return Optional.ofNullable(readings.get(path));
+        return Optional.ofNullable(readings().get(path));
     }
 
     /** The quantities given, by path. */
     Map<String, Reading> readings() {
-        return readings;
+        return values.readings();
+    }
+
+    /** The number at a path in SI, empty where it was not given or has a fault. */
+    OptionalDouble si(String path) {
+        requireKnown(path);
+        Object value = values.value(path);
+        return value instanceof Quantity quantity
+                ? OptionalDouble.of(quantity.value())
+                : value instanceof Double number ? OptionalDouble.of(number) : OptionalDouble.empty();
     }
 
     Optional<Given> value(String path) {
@@ -92,9 +105,7 @@ public final class Input<T> {
 
     /** Whether the client gave something at a path, sound or not. */
     boolean given(String path) {
-        if (!path.isEmpty() && !shape.leaves().containsKey(path)) {
-            throw new IllegalArgumentException("no member " + path);
-        }
+        requireKnown(path);
         return source.value(path).isPresent() || faults.at(path);
     }
 
@@ -103,7 +114,7 @@ public final class Input<T> {
         if (Arrays.stream(paths).noneMatch(this::given)) {
             faults.add(
                     ProblemKind.INVALID_REQUEST,
-                    source.place(paths[0])
+                    source.missing(paths[0])
                             .fault("missing", "One of these is required: " + names(paths) + ".")
                             .withAllowed("exactly one of " + names(paths)));
         }
@@ -129,7 +140,9 @@ public final class Input<T> {
     }
 
     private void atMost(int count, String... paths) {
-        String[] given = Arrays.stream(paths).filter(this::given).toArray(String[]::new);
+        String[] given = Arrays.stream(paths)
+                .filter(path -> source.value(path).isPresent())
+                .toArray(String[]::new);
         Arrays.stream(given)
                 .skip(count)
                 .forEach(path -> faults.add(
@@ -147,14 +160,29 @@ public final class Input<T> {
         if (given(path) && !given(needed)) {
             faults.add(
                     ProblemKind.INVALID_REQUEST,
-                    source.place(needed)
+                    source.missing(needed)
                             .fault("missing", "This is required with " + source.name(path) + ": " + reason));
+        }
+    }
+
+    /** A value of the engine; what it refuses is about the input of this name. */
+    <V> V engine(String name, Supplier<V> value) {
+        try {
+            return value.get();
+        } catch (EngineException e) {
+            throw e.input().isPresent() ? e : e.about(name);
         }
     }
 
     /** Ends the request with every fault found, if there is any. */
     void refuseFaults() {
         faults.refuse();
+    }
+
+    private void requireKnown(String path) {
+        if (!shape.leaves().containsKey(path)) {
+            throw new IllegalArgumentException("no member " + path);
+        }
     }
 
     private String names(String... paths) {

@@ -33,6 +33,11 @@ final class QuerySource implements Source {
     }
 
     @Override
+    public Place missing(String path) {
+        return place(path);
+    }
+
+    @Override
     public String name(String path) {
         return Paths.flat(path);
     }

@@ -8,6 +8,7 @@ import io.loopstate.units.UnitFault;
 import io.loopstate.units.UnitSelection;
 import io.loopstate.units.UnitSystem;
 import io.loopstate.web.dto.ReferencePoint;
+import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ValidationProblems;
 import jakarta.validation.ConstraintViolation;
@@ -37,12 +38,12 @@ public final class RequestReader {
         Atmosphere atmosphere = atmosphere(shape, source, mark, faults);
         ValueReader values = new ValueReader(source, faults, mark, atmosphere);
         T request = type.cast(record(shape, values, source, faults));
-        validate(request, source, faults);
+        validate(shape, request, source, faults);
         Equilibrium equilibrium = refrigerants.equilibrium(
                 (String) values.value("refrigerant"), (ReferencePoint) values.value("referenceState"), source, faults);
         Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
         boolean explain = Boolean.TRUE.equals(values.value("explain"));
-        Input<T> input = new Input<>(request, shape, source, faults, values.readings(), equilibrium, output, explain);
+        Input<T> input = new Input<>(request, shape, source, faults, values, equilibrium, output, explain);
         input.atMostOne("atmosphericPressure", "altitude");
         return input;
     }
@@ -59,7 +60,9 @@ public final class RequestReader {
     private static Object nested(Shape.Member member, ValueReader values, Source source, Faults faults) {
         if (!member.unwrapped()) {
             Optional<Given> given = source.value(member.path());
-            if (given.isPresent() && !given.get().node().isObject()) {
+            if (given.isPresent()
+                    && !given.get().place().inQuery()
+                    && !given.get().node().isObject()) {
                 faults.add(
                         member.path(),
                         ProblemKind.INVALID_REQUEST,
@@ -139,13 +142,19 @@ public final class RequestReader {
         }
     }
 
-    private void validate(Object request, Source source, Faults faults) {
+    private void validate(Shape shape, Object request, Source source, Faults faults) {
         List<ConstraintViolation<Object>> violations = ValidationProblems.sorted(validator.validate(request));
         for (ConstraintViolation<Object> violation : violations) {
             String path = violation.getPropertyPath().toString();
-            if (!faults.at(path)) {
-                Place place = source.value(path).map(Given::place).orElseGet(() -> source.place(path));
-                faults.add(path, ValidationProblems.kind(violation), ValidationProblems.fault(violation, place::fault));
+            // A record whose members are missing is told of by what checks its members.
+            if (shape.leaves().containsKey(path) && !faults.at(path)) {
+                Optional<Given> given = source.value(path);
+                Place place = given.map(Given::place).orElseGet(() -> source.missing(path));
+                Fault fault = ValidationProblems.fault(violation, place::fault);
+                faults.add(
+                        path,
+                        ValidationProblems.kind(violation),
+                        given.map(value -> fault.withGot(value.words())).orElse(fault));
             }
         }
     }

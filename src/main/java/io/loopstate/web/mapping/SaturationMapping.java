@@ -7,7 +7,6 @@ import io.loopstate.engine.flash.Saturation;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
-import java.util.List;
 import java.util.Map;
 
 /** Both sides of the dome at a temperature or a pressure. */
@@ -46,7 +45,7 @@ public final class SaturationMapping {
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, atPressure ? saturation.temperatureGlide() : Double.NaN),
                 out.of(QuantityKind.PRESSURE_DIFFERENCE, atPressure ? Double.NaN : saturation.pressureGlide()),
                 out.of(QuantityKind.SPECIFIC_ENERGY, saturation.latentHeat()),
-                trust.working(input, List.of()),
+                trust.working(input, PropertySteps.saturation(input.equilibrium(), atPressure, saturation)),
                 trust.basis(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));

@@ -13,6 +13,9 @@ interface Source {
     /** Where the value at a path stands or would stand. */
     Place place(String path);
 
+    /** Where the value at a path is missing: the innermost place that would have to be added. */
+    Place missing(String path);
+
     /** The name of a path as the client knows it. */
     String name(String path);
 

@@ -69,7 +69,14 @@ public final class Trust {
     }
 
     List<Warning> warnings(Input<?> input, List<Finding> findings) {
-        return findings.stream().map(finding -> warning(input, finding)).toList();
+        return warnings(input, findings, List.of());
+    }
+
+    /** The likely slips of unit among the inputs, then what the engine found. */
+    List<Warning> warnings(Input<?> input, List<Finding> findings, List<UnitSlips.Usual> usual) {
+        List<Warning> warnings = new ArrayList<>(UnitSlips.of(input, usual));
+        findings.forEach(finding -> warnings.add(warning(input, finding)));
+        return warnings;
     }
 
     private static Warning warning(Input<?> input, Finding finding) {

@@ -92,7 +92,8 @@ public final class ValidationProblems {
         Fault fault = place.apply(code, detail);
         Object got = violation.getInvalidValue();
         return got instanceof Number || got instanceof CharSequence || got instanceof Enum
-                ? fault.withGot(got.toString()).withAllowed(violation.getMessage())
+                ? fault.withGot(got.toString())
+                        .withAllowed(violation.getMessage().replaceFirst("^must be ", ""))
                 : fault;
     }
 

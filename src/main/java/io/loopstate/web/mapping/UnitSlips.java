@@ -1,0 +1,97 @@
+package io.loopstate.web.mapping;
+
+import io.loopstate.units.Plausibility;
+import io.loopstate.units.QuantityKind;
+import io.loopstate.units.Reading;
+import io.loopstate.web.dto.Warning;
+import io.loopstate.web.dto.WarningSeverity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Spots the likely slip of unit among inputs: a number outside the usual range that would be inside it in another unit.
+ *
+ * <p>The usual ranges are wide: common practice, no source. Those of pressures are shares of the critical pressure, so that
+ * they fit every refrigerant.
+ */
+final class UnitSlips {
+    private static final double CELSIUS_ZERO = 273.15;
+
+    /** Code of the warning. */
+    static final String CODE = "IMPLAUSIBLE_UNIT";
+
+    /** Usual inputs of a design. */
+    static final List<Usual> DESIGN = List.of(
+            celsius("evaporating.temperature", -80, 40),
+            ofCritical("evaporating.pressure", 0.01, 0.5),
+            celsius("condensing.temperature", -20, 100),
+            ofCritical("condensing.pressure", 0.05, 2),
+            kelvin("superheat", 0, 40),
+            celsius("evaporatorOutletTemperature", -80, 60),
+            kelvin("subcooling", 0, 40),
+            celsius("condenserOutletTemperature", -30, 90),
+            celsius("gasCoolerOutletTemperature", 0, 90),
+            celsius("compressorInletTemperature", -80, 60));
+
+    /** Usual readings of a running unit. */
+    static final List<Usual> READINGS = List.of(
+            ofCritical("suctionPressure", 0.01, 0.5),
+            celsius("suctionLineTemperature", -60, 60),
+            ofCritical("dischargePressure", 0.05, 2),
+            celsius("dischargeLineTemperature", 0, 200),
+            ofCritical("liquidLinePressure", 0.05, 2),
+            celsius("liquidLineTemperature", -20, 80),
+            celsius("evaporatorOutletTemperature", -60, 60),
+            celsius("outdoorAirTemperature", -50, 60),
+            celsius("condenserAir.enteringTemperature", -50, 60),
+            celsius("condenserAir.leavingTemperature", -50, 80),
+            celsius("evaporatorAir.enteringTemperature", -50, 60),
+            celsius("evaporatorAir.leavingTemperature", -60, 60));
+
+    /** The usual range of an input, SI, or as shares of the critical pressure. */
+    record Usual(String path, double low, double high, boolean ofCriticalPressure) {}
+
+    private UnitSlips() {}
+
+    static List<Warning> of(Input<?> input, List<Usual> usual) {
+        List<Warning> warnings = new ArrayList<>();
+        for (Usual range : usual) {
+            input.reading(range.path())
+                    .flatMap(reading -> warning(input, range, reading))
+                    .ifPresent(warnings::add);
+        }
+        return warnings;
+    }
+
+    private static Optional<Warning> warning(Input<?> input, Usual range, Reading reading) {
+        double scale = range.ofCriticalPressure()
+                ? input.equilibrium().refrigerant().criticalPoint().pressure()
+                : 1;
+        double low = range.low() * scale;
+        double high = range.high() * scale;
+        double si = reading.toSi(input.atmosphere());
+        QuantityKind kind = reading.kind();
+        return Plausibility.sentence(reading, low, high, input.atmosphere())
+                .map(sentence -> new Warning(
+                        CODE,
+                        WarningSeverity.CAUTION,
+                        sentence,
+                        range.path(),
+                        input.output().of(kind, si),
+                        input.output().of(kind, si < low ? low : high),
+                        "usual range of this input: common practice, no source"));
+    }
+
+    private static Usual celsius(String path, double low, double high) {
+        return new Usual(path, low + CELSIUS_ZERO, high + CELSIUS_ZERO, false);
+    }
+
+    private static Usual kelvin(String path, double low, double high) {
+        return new Usual(path, low, high, false);
+    }
+
+    private static Usual ofCritical(String path, double low, double high) {
+        return new Usual(path, low, high, true);
+    }
+}

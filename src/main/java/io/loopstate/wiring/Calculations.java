@@ -2,12 +2,16 @@ package io.loopstate.wiring;
 
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.transport.TransportLibrary;
 import io.loopstate.web.dto.Version;
+import io.loopstate.web.mapping.Catalogue;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.SafetyGroups;
 import io.loopstate.web.mapping.Trust;
+import io.loopstate.web.mapping.UnitList;
+import io.loopstate.web.mapping.WarmingPotentials;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import jakarta.validation.Validator;
@@ -32,7 +36,7 @@ final class Calculations {
     @Produces
     @Singleton
     static Refrigerants refrigerants(Catalog catalog) {
-        return new Refrigerants(catalog, new Equilibria());
+        return new Refrigerants(catalog, new Equilibria(), new TransportLibrary(catalog));
     }
 
     @Produces
@@ -43,9 +47,25 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Exchange exchange(
-            Refrigerants refrigerants, SafetyGroups safetyGroups, Validator validator, Version version) {
-        return new Exchange(
-                new RequestReader(refrigerants, validator), new Trust(version.engineVersion(), safetyGroups));
+    static RequestReader reader(Refrigerants refrigerants, Validator validator) {
+        return new RequestReader(refrigerants, validator);
+    }
+
+    @Produces
+    @Singleton
+    static Exchange exchange(RequestReader reader, SafetyGroups safetyGroups, Version version) {
+        return new Exchange(reader, new Trust(version.engineVersion(), safetyGroups));
+    }
+
+    @Produces
+    @Singleton
+    static Catalogue catalogue(Refrigerants refrigerants, RequestReader reader, SafetyGroups safetyGroups) {
+        return new Catalogue(refrigerants, reader, safetyGroups, WarmingPotentials.bundled());
+    }
+
+    @Produces
+    @Singleton
+    static UnitList units(RequestReader reader) {
+        return new UnitList(reader);
     }
 }

@@ -39,6 +39,8 @@ public enum FindingCode {
     LIQUID_LINE_PRESSURE_ASSUMED,
     /** No volumetric efficiency was given: it is taken as 1. */
     VOLUMETRIC_EFFICIENCY_ASSUMED,
+    /** A correlation of transport properties found no answer at a state. */
+    TRANSPORT_NOT_CONVERGED,
     /** A result rests on an approximation that is named. */
     APPROXIMATION
 }

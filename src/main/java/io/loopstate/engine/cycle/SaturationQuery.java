@@ -4,8 +4,10 @@ import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.transport.TransportProperties;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Both sides of the dome, with what is worth knowing there. */
 public final class SaturationQuery {
@@ -17,11 +19,18 @@ public final class SaturationQuery {
      * @param equilibrium the refrigerant
      * @param given {@code TEMPERATURE} or {@code PRESSURE}
      * @param value K or Pa
+     * @param transport correlations for the transport properties; empty to leave them out
      * @param guidance limits for the findings
      */
-    public record Spec(Equilibrium equilibrium, Variable given, double value, Guidance guidance) {
+    public record Spec(
+            Equilibrium equilibrium,
+            Variable given,
+            double value,
+            Optional<TransportProperties> transport,
+            Guidance guidance) {
         public Spec {
             Objects.requireNonNull(equilibrium);
+            Objects.requireNonNull(transport);
             Objects.requireNonNull(guidance);
             if (given != Variable.TEMPERATURE && given != Variable.PRESSURE) {
                 throw new IllegalArgumentException("saturation is given by temperature or pressure, not " + given);
@@ -34,9 +43,12 @@ public final class SaturationQuery {
      * The saturation.
      *
      * @param saturation bubble and dew point
+     * @param bubbleTransport transport properties of the saturated liquid
+     * @param dewTransport transport properties of the saturated vapor
      * @param findings what is worth knowing
      */
-    public record Result(Saturation saturation, List<Finding> findings) {
+    public record Result(
+            Saturation saturation, Transport bubbleTransport, Transport dewTransport, List<Finding> findings) {
         public Result {
             findings = List.copyOf(findings);
         }
@@ -60,6 +72,8 @@ public final class SaturationQuery {
         if (spec.given() == Variable.PRESSURE) {
             SharedFindings.glide(findings, saturation.temperatureGlide());
         }
-        return new Result(saturation, findings.toList());
+        Transport bubble = Transport.of(spec.transport(), saturation.bubble(), findings);
+        Transport dew = Transport.of(spec.transport(), saturation.dew(), findings);
+        return new Result(saturation, bubble, dew, findings.toList());
     }
 }

@@ -5,6 +5,7 @@ import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
+import io.loopstate.engine.transport.TransportProperties;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,6 +31,7 @@ public final class StateQuery {
                 state,
                 SaturationMargin.superheat(equilibrium, state),
                 SaturationMargin.subcooling(equilibrium, state),
+                Transport.of(spec.transport(), state, findings),
                 findings.toList());
     }
 
@@ -42,6 +44,7 @@ public final class StateQuery {
      * @param second another variable
      * @param secondValue its value
      * @param phase which state to take where several satisfy the two; empty to be told of them by an error
+     * @param transport correlations for the transport properties; empty to leave them out
      * @param guidance limits for the findings
      */
     public record Spec(
@@ -51,12 +54,14 @@ public final class StateQuery {
             Variable second,
             double secondValue,
             Optional<Phase> phase,
+            Optional<TransportProperties> transport,
             Guidance guidance) {
         public Spec {
             Objects.requireNonNull(equilibrium);
             Objects.requireNonNull(first);
             Objects.requireNonNull(second);
             Objects.requireNonNull(phase);
+            Objects.requireNonNull(transport);
             Objects.requireNonNull(guidance);
         }
     }
@@ -67,9 +72,15 @@ public final class StateQuery {
      * @param state the state
      * @param superheat K above the dew point at its pressure; only for vapor below the critical pressure
      * @param subcooling K below the bubble point at its pressure; only for liquid below the critical pressure
+     * @param transport transport properties
      * @param findings what is worth knowing
      */
-    public record Result(State state, OptionalDouble superheat, OptionalDouble subcooling, List<Finding> findings) {
+    public record Result(
+            State state,
+            OptionalDouble superheat,
+            OptionalDouble subcooling,
+            Transport transport,
+            List<Finding> findings) {
         public Result {
             findings = List.copyOf(findings);
         }

@@ -8,6 +8,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param engineVersion version of the engine
  * @param refrigerant designation, as the catalogue writes it
  * @param equationOfState equation and sources
+ * @param transportProperties correlations, where the reply holds transport properties
  * @param referenceState datum of enthalpy and entropy
  * @param atmosphere from which gauge readings were counted
  * @param unitSystem set of units of the reply
@@ -21,6 +22,9 @@ public record Basis(
         String refrigerant,
 
         @Schema(required = true) EquationOfState equationOfState,
+
+        @Schema(description = "Where the reply can hold transport properties.")
+        TransportSources transportProperties,
 
         @Schema(required = true) ReferencePoint referenceState,
 

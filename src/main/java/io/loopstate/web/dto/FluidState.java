@@ -63,4 +63,16 @@ public record FluidState(
         Quantity thermalExpansion,
 
         @Schema(ref = "Compressibility", description = "-(1/v) (dv/dp) at constant temperature.")
-        Quantity isothermalCompressibility) {}
+        Quantity isothermalCompressibility,
+
+        @Schema(
+                ref = "DynamicViscosity",
+                description = "Of one phase, where the refrigerant has a published correlation; in replies of "
+                        + "/v1/properties/state and /v1/properties/saturation, as are the two that follow.")
+        Quantity viscosity,
+
+        @Schema(ref = "ThermalConductivity", description = "Of one phase.")
+        Quantity thermalConductivity,
+
+        @Schema(ref = "SurfaceTension", description = "Between liquid and vapor, of saturated states.")
+        Quantity surfaceTension) {}

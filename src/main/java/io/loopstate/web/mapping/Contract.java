@@ -15,6 +15,7 @@ public final class Contract {
     private static final Map<String, Class<?>> REQUESTS = List.of(
                     StateMapping.OPERATION,
                     SaturationMapping.OPERATION,
+                    TableMapping.OPERATION,
                     DesignMapping.OPERATION,
                     ReadingsMapping.OPERATION)
             .stream()

@@ -2,6 +2,7 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.transport.TransportProperties;
 import io.loopstate.units.Atmosphere;
 import io.loopstate.units.Reading;
 import io.loopstate.web.dto.Quantity;
@@ -27,7 +28,7 @@ public final class Input<T> {
     private final Source source;
     private final Faults faults;
     private final ValueReader values;
-    private final Equilibrium equilibrium;
+    private final Refrigerants.Chosen refrigerant;
     private final Output output;
     private final boolean explain;
 
@@ -37,7 +38,7 @@ public final class Input<T> {
             Source source,
             Faults faults,
             ValueReader values,
-            Equilibrium equilibrium,
+            Refrigerants.Chosen refrigerant,
             Output output,
             boolean explain) {
         this.request = request;
@@ -45,7 +46,7 @@ public final class Input<T> {
         this.source = source;
         this.faults = faults;
         this.values = values;
-        this.equilibrium = equilibrium;
+        this.refrigerant = refrigerant;
         this.output = output;
         this.explain = explain;
     }
@@ -54,9 +55,14 @@ public final class Input<T> {
         return request;
     }
 
-    /** The states of the refrigerant asked for; {@code null} only before {@link #refuseFaults()}. */
+    /** The states of the refrigerant asked for; only after {@link #refuseFaults()}. */
     Equilibrium equilibrium() {
-        return equilibrium;
+        return refrigerant.equilibrium();
+    }
+
+    /** The correlations of its transport properties. */
+    TransportProperties transport() {
+        return refrigerant.transport();
     }
 
     Output output() {

@@ -6,6 +6,8 @@ import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.fluid.Fluid;
 import io.loopstate.engine.fluid.ReferenceState;
+import io.loopstate.engine.transport.TransportLibrary;
+import io.loopstate.engine.transport.TransportProperties;
 import io.loopstate.web.dto.ReferencePoint;
 import io.loopstate.web.problem.EngineProblems;
 import io.loopstate.web.problem.Fault;
@@ -23,11 +25,21 @@ public final class Refrigerants {
 
     private final Catalog catalog;
     private final Equilibria equilibria;
+    private final TransportLibrary transport;
 
-    /** The refrigerants of a catalog, and their states. */
-    public Refrigerants(Catalog catalog, Equilibria equilibria) {
+    /**
+     * What is known of the refrigerant of a request.
+     *
+     * @param equilibrium its states
+     * @param transport its transport properties
+     */
+    record Chosen(Equilibrium equilibrium, TransportProperties transport) {}
+
+    /** The refrigerants of a catalog, their states and their transport properties. */
+    public Refrigerants(Catalog catalog, Equilibria equilibria, TransportLibrary transport) {
         this.catalog = catalog;
         this.equilibria = equilibria;
+        this.transport = transport;
     }
 
     /** Every refrigerant, in the order of the catalog. */
@@ -37,6 +49,10 @@ public final class Refrigerants {
 
     Optional<Fluid> find(String designation) {
         return designation.length() > LONGEST ? Optional.empty() : catalog.find(designation);
+    }
+
+    TransportProperties transport(Fluid fluid) {
+        return transport.of(fluid);
     }
 
     /** The fault for a designation that nobody knows. */
@@ -61,12 +77,12 @@ public final class Refrigerants {
     }
 
     /**
-     * The states of the refrigerant asked for; {@code null} after a fault.
+     * The refrigerant asked for; {@code null} after a fault.
      *
      * @param designation {@code null} where it is missing
      * @param reference {@code null} for the refrigerant's default
      */
-    Equilibrium equilibrium(String designation, ReferencePoint reference, Source source, Faults faults) {
+    Chosen choose(String designation, ReferencePoint reference, Source source, Faults faults) {
         if (designation == null) {
             return null;
         }
@@ -78,7 +94,7 @@ public final class Refrigerants {
         ReferenceState state =
                 reference == null ? Equilibria.defaultReference(fluid.get()) : ReferenceState.valueOf(reference.name());
         try {
-            return equilibria.of(fluid.get(), state);
+            return new Chosen(equilibria.of(fluid.get(), state), transport.of(fluid.get()));
         } catch (EngineException e) {
             Fault fault = source.value("referenceState")
                     .map(Given::place)

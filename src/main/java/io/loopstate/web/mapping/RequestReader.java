@@ -1,6 +1,5 @@
 package io.loopstate.web.mapping;
 
-import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.units.Atmosphere;
 import io.loopstate.units.DecimalMark;
 import io.loopstate.units.Reading;
@@ -39,11 +38,11 @@ public final class RequestReader {
         ValueReader values = new ValueReader(source, faults, mark, atmosphere);
         T request = type.cast(record(shape, values, source, faults));
         validate(shape, request, source, faults);
-        Equilibrium equilibrium = refrigerants.equilibrium(
+        Refrigerants.Chosen refrigerant = refrigerants.choose(
                 (String) values.value("refrigerant"), (ReferencePoint) values.value("referenceState"), source, faults);
         Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
         boolean explain = Boolean.TRUE.equals(values.value("explain"));
-        Input<T> input = new Input<>(request, shape, source, faults, values, equilibrium, output, explain);
+        Input<T> input = new Input<>(request, shape, source, faults, values, refrigerant, output, explain);
         input.atMostOne("atmosphericPressure", "altitude");
         return input;
     }
@@ -120,6 +119,9 @@ public final class RequestReader {
             Source source,
             Faults faults,
             Function<Reading, Atmosphere> atmosphere) {
+        if (!shape.leaves().containsKey(path)) {
+            return Optional.empty();
+        }
         values.read(shape.leaves().get(path));
         return Optional.ofNullable(values.readings().get(path))
                 .flatMap(reading -> attempt(path, source, faults, () -> atmosphere.apply(reading)));

@@ -8,6 +8,7 @@ import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
 import java.util.Map;
+import java.util.Optional;
 
 /** Both sides of the dome at a temperature or a pressure. */
 public final class SaturationMapping {
@@ -32,7 +33,8 @@ public final class SaturationMapping {
     }
 
     private static SaturationQuery.Spec spec(Input<SaturationRequest> input, Variable given, double value) {
-        return new SaturationQuery.Spec(input.equilibrium(), given, value, Guidance.common());
+        return new SaturationQuery.Spec(
+                input.equilibrium(), given, value, Optional.of(input.transport()), Guidance.common());
     }
 
     private static SaturationReply reply(Input<SaturationRequest> input, SaturationQuery.Result result, Trust trust) {
@@ -40,13 +42,13 @@ public final class SaturationMapping {
         Saturation saturation = result.saturation();
         boolean atPressure = input.given("pressure");
         return new SaturationReply(
-                States.of(out, saturation.bubble()),
-                States.of(out, saturation.dew()),
+                States.of(out, saturation.bubble(), result.bubbleTransport()),
+                States.of(out, saturation.dew(), result.dewTransport()),
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, atPressure ? saturation.temperatureGlide() : Double.NaN),
                 out.of(QuantityKind.PRESSURE_DIFFERENCE, atPressure ? Double.NaN : saturation.pressureGlide()),
                 out.of(QuantityKind.SPECIFIC_ENERGY, saturation.latentHeat()),
                 trust.working(input, PropertySteps.saturation(input.equilibrium(), atPressure, saturation)),
-                trust.basis(input),
+                trust.basisWithTransport(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));
     }

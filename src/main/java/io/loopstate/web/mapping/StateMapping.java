@@ -32,6 +32,7 @@ public final class StateMapping {
                 given.get(1),
                 si(input, given.get(1)),
                 Optional.ofNullable(input.request().phase()).map(phase -> Phase.valueOf(phase.name())),
+                Optional.of(input.transport()),
                 Guidance.common());
     }
 
@@ -47,9 +48,9 @@ public final class StateMapping {
 
     private static StateReply reply(Input<StateRequest> input, StateQuery.Result result, Trust trust) {
         return new StateReply(
-                States.of(input.output(), null, result.state(), result.superheat(), result.subcooling()),
+                States.of(input.output(), result.state(), result.superheat(), result.subcooling(), result.transport()),
                 trust.working(input, PropertySteps.state(input.equilibrium(), given(input), result)),
-                trust.basis(input),
+                trust.basisWithTransport(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));
     }

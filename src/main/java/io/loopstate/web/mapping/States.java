@@ -1,6 +1,7 @@
 package io.loopstate.web.mapping;
 
 import io.loopstate.engine.cycle.Point;
+import io.loopstate.engine.cycle.Transport;
 import io.loopstate.engine.property.State;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.FluidPhase;
@@ -14,16 +15,28 @@ final class States {
 
     /** A point of a cycle. */
     static FluidState of(Output out, Point point) {
-        return of(out, PlaceInLoop.valueOf(point.name().name()), point.state(), point.superheat(), point.subcooling());
+        PlaceInLoop name = PlaceInLoop.valueOf(point.name().name());
+        return of(out, name, point.state(), point.superheat(), point.subcooling(), Transport.none());
+    }
+
+    /** A state outside a cycle. */
+    static FluidState of(
+            Output out, State state, OptionalDouble superheat, OptionalDouble subcooling, Transport transport) {
+        return of(out, null, state, superheat, subcooling, transport);
     }
 
     /** A saturated state. */
-    static FluidState of(Output out, State state) {
-        return of(out, null, state, OptionalDouble.empty(), OptionalDouble.empty());
+    static FluidState of(Output out, State state, Transport transport) {
+        return of(out, null, state, OptionalDouble.empty(), OptionalDouble.empty(), transport);
     }
 
-    static FluidState of(
-            Output out, PlaceInLoop name, State state, OptionalDouble superheat, OptionalDouble subcooling) {
+    private static FluidState of(
+            Output out,
+            PlaceInLoop name,
+            State state,
+            OptionalDouble superheat,
+            OptionalDouble subcooling,
+            Transport transport) {
         return new FluidState(
                 name,
                 FluidPhase.valueOf(state.phase().name()),
@@ -44,6 +57,9 @@ final class States {
                 out.plain(state.compressibilityFactor()),
                 out.plain(state.isentropicExponent()),
                 out.of(QuantityKind.THERMAL_EXPANSION, state.thermalExpansion()),
-                out.of(QuantityKind.COMPRESSIBILITY, state.isothermalCompressibility()));
+                out.of(QuantityKind.COMPRESSIBILITY, state.isothermalCompressibility()),
+                out.of(QuantityKind.DYNAMIC_VISCOSITY, transport.viscosity()),
+                out.of(QuantityKind.THERMAL_CONDUCTIVITY, transport.thermalConductivity()),
+                out.of(QuantityKind.SURFACE_TENSION, transport.surfaceTension()));
     }
 }

@@ -4,6 +4,7 @@ import io.loopstate.engine.cycle.Finding;
 import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Citation;
+import io.loopstate.engine.transport.TransportProperties;
 import io.loopstate.units.Atmosphere;
 import io.loopstate.units.PressureReference;
 import io.loopstate.units.QuantityKind;
@@ -14,6 +15,7 @@ import io.loopstate.web.dto.EquationOfState;
 import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.dto.ReferencePoint;
 import io.loopstate.web.dto.SurroundingAir;
+import io.loopstate.web.dto.TransportSources;
 import io.loopstate.web.dto.UnitSet;
 import io.loopstate.web.dto.Warning;
 import io.loopstate.web.dto.WarningSeverity;
@@ -34,12 +36,30 @@ public final class Trust {
         this.safetyGroups = safetyGroups;
     }
 
+    /** The basis of a reply without transport properties. */
     Basis basis(Input<?> input) {
+        return basis(input, null);
+    }
+
+    /** The basis of a reply that can hold transport properties. */
+    Basis basisWithTransport(Input<?> input) {
+        return basis(input, transport(input.transport()));
+    }
+
+    static TransportSources transport(TransportProperties transport) {
+        return new TransportSources(
+                transport.viscositySource().map(Trust::source).orElse(null),
+                transport.thermalConductivitySource().map(Trust::source).orElse(null),
+                transport.surfaceTensionSource().map(Trust::source).orElse(null));
+    }
+
+    private Basis basis(Input<?> input, TransportSources transport) {
         Equilibrium equilibrium = input.equilibrium();
         return new Basis(
                 engineVersion,
                 equilibrium.refrigerant().designation(),
                 equationOfState(equilibrium.refrigerant().sources()),
+                transport,
                 ReferencePoint.valueOf(equilibrium.referenceState().name()),
                 atmosphere(input),
                 UnitSet.valueOf(input.output().system().name()));

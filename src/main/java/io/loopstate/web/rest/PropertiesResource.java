@@ -5,9 +5,12 @@ import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
 import io.loopstate.web.dto.StateReply;
 import io.loopstate.web.dto.StateRequest;
+import io.loopstate.web.dto.TableReply;
+import io.loopstate.web.dto.TableRequest;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.SaturationMapping;
 import io.loopstate.web.mapping.StateMapping;
+import io.loopstate.web.mapping.TableMapping;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -24,7 +27,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 
-/** Thermodynamic properties of refrigerants. */
+/** Thermodynamic properties of refrigerants. Tables run on workers, single states on the event loop. */
 @Path("/v1/properties")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "properties")
@@ -81,5 +84,25 @@ public class PropertiesResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(SaturationMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A table, from a query. */
+    @GET
+    @Path("/table")
+    @Operation(operationId = "getTable", summary = "A table of saturation or of superheated vapor over a range")
+    public TableReply table(@Context UriInfo uri) {
+        return exchange.answer(TableMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A table, from a body. */
+    @POST
+    @Path("/table")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateTable", summary = "A table of saturation or of superheated vapor over a range")
+    public TableReply table(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = TableRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(TableMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

@@ -8,8 +8,13 @@ import io.loopstate.engine.TestFluids;
 import io.loopstate.engine.component.GlidingFluid;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.fluid.CriticalPoint;
+import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.ReferenceState;
+import io.loopstate.engine.transport.TransportProperties;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +34,14 @@ class StateQueryTest {
     @Test
     void superheatAndSubcoolingAreInputsToo() {
         StateQuery.Result result = StateQuery.calculate(new StateQuery.Spec(
-                fluid, Variable.PRESSURE, 30e5, Variable.SUPERHEAT, 8, Optional.empty(), Guidance.common()));
+                fluid,
+                Variable.PRESSURE,
+                30e5,
+                Variable.SUPERHEAT,
+                8,
+                Optional.empty(),
+                Optional.empty(),
+                Guidance.common()));
         assertThat(result.superheat()).hasValueCloseTo(8.0, within(1e-9));
     }
 
@@ -69,6 +81,34 @@ class StateQueryTest {
                         exception -> assertThat(exception.input()).contains("pressure"));
     }
 
+    /** Single phases have viscosity and conductivity, both edges of the dome the same surface tension, a mixture only that. */
+    @Test
+    void transportPropertiesGoWithTheState() {
+        Catalog catalog = Catalog.bundled();
+        Fluid r134a = catalog.find("R-134a").orElseThrow();
+        Equilibrium equilibrium = new Equilibria().of(r134a, ReferenceState.IIR);
+        TransportProperties transport = TransportProperties.of(r134a, catalog);
+        SaturationQuery.Result saturation = SaturationQuery.calculate(new SaturationQuery.Spec(
+                equilibrium, Variable.TEMPERATURE, 280, Optional.of(transport), Guidance.common()));
+        assertThat(saturation.bubbleTransport().viscosity())
+                .isEqualTo(transport.at(saturation.saturation().bubble()).viscosity())
+                .isPresent();
+        assertThat(saturation.bubbleTransport().surfaceTension())
+                .isEqualTo(saturation.dewTransport().surfaceTension())
+                .isEqualTo(transport.surfaceTension(280));
+        StateQuery.Result mixture = StateQuery.calculate(new StateQuery.Spec(
+                equilibrium,
+                Variable.TEMPERATURE,
+                280,
+                Variable.VAPOR_QUALITY,
+                0.5,
+                Optional.empty(),
+                Optional.of(transport),
+                Guidance.common()));
+        assertThat(mixture.transport().viscosity()).isEmpty();
+        assertThat(mixture.transport().surfaceTension()).isEqualTo(transport.surfaceTension(280));
+    }
+
     private StateQuery.Result state(double pressure, double temperature) {
         return StateQuery.calculate(new StateQuery.Spec(
                 fluid,
@@ -77,10 +117,12 @@ class StateQueryTest {
                 Variable.TEMPERATURE,
                 temperature,
                 Optional.empty(),
+                Optional.empty(),
                 Guidance.common()));
     }
 
     private static SaturationQuery.Result saturation(Equilibrium fluid, Variable given, double value) {
-        return SaturationQuery.calculate(new SaturationQuery.Spec(fluid, given, value, Guidance.common()));
+        return SaturationQuery.calculate(
+                new SaturationQuery.Spec(fluid, given, value, Optional.empty(), Guidance.common()));
     }
 }

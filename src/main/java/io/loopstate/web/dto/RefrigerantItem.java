@@ -1,0 +1,44 @@
+package io.loopstate.web.dto;
+
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/** A refrigerant of the catalogue. */
+@Schema(name = "Refrigerant", description = "A refrigerant of the catalogue. What is not known is absent.")
+public record RefrigerantItem(
+        @Schema(required = true, description = "As ASHRAE 34 writes it.", examples = "R-134a")
+        String designation,
+
+        @Schema(required = true) String name,
+
+        @Schema(description = "Further names that requests may use.")
+        List<String> aliases,
+
+        @Schema(required = true) RefrigerantKind kind,
+
+        String formula,
+
+        @Schema(description = "CAS registry number.") String casNumber,
+
+        @Schema(required = true, ref = "MolarMass") Quantity molarMass,
+
+        @Schema(required = true) CriticalState criticalPoint,
+
+        @Schema(ref = "Temperature", description = "Saturation temperature at 101.325 kPa.")
+        Quantity normalBoilingPoint,
+
+        @Schema(required = true) ModelRange range,
+
+        @Schema(required = true, description = "Default datum of enthalpy and entropy.")
+        ReferencePoint referenceState,
+
+        SafetyGroup safetyGroup,
+
+        @Schema(description = "Where the safety group stands, and whether it was remembered.")
+        String safetyGroupSource,
+
+        List<WarmingPotential> globalWarmingPotentials,
+
+        @Schema(required = true) EquationOfState equationOfState,
+
+        @Schema(required = true) TransportSources transportProperties) {}

@@ -1,0 +1,21 @@
+package io.loopstate.web.dto;
+
+import jakarta.validation.constraints.DecimalMin;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/** Which refrigerants to list. */
+@Schema(description = "Which refrigerants to list.")
+public record RefrigerantsQuery(
+        RefrigerantKind kind,
+
+        SafetyGroup safetyGroup,
+
+        @DecimalMin("0")
+        @Schema(
+                description =
+                        "Only refrigerants whose global warming potential is known and at most this, by the newest assessment "
+                                + "on file over 100 years.")
+        Double maxGlobalWarmingPotential,
+
+        @Schema(description = "Units of the reply, as for every operation.", defaultValue = "SI")
+        String units) {}

@@ -1,0 +1,64 @@
+package io.loopstate.web.rest;
+
+import io.loopstate.web.dto.RefrigerantItem;
+import io.loopstate.web.dto.RefrigerantKind;
+import io.loopstate.web.dto.RefrigerantsReply;
+import io.loopstate.web.dto.SafetyGroup;
+import io.loopstate.web.mapping.Catalogue;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** The catalogue of refrigerants. Runs on workers: the first list reads every coefficient file. */
+@Path("/v1/refrigerants")
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "catalogue")
+public class RefrigerantsResource {
+    private final Catalogue catalogue;
+
+    /** Called by the container. */
+    @Inject
+    public RefrigerantsResource(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** The refrigerants that the query selects. */
+    @GET
+    @Operation(operationId = "listRefrigerants", summary = "The refrigerants of the catalogue")
+    @Parameter(name = "kind", in = ParameterIn.QUERY, schema = @Schema(implementation = RefrigerantKind.class))
+    @Parameter(name = "safetyGroup", in = ParameterIn.QUERY, schema = @Schema(implementation = SafetyGroup.class))
+    @Parameter(
+            name = "maxGlobalWarmingPotential",
+            in = ParameterIn.QUERY,
+            description =
+                    "Only refrigerants whose global warming potential is known and at most this, by the newest assessment "
+                            + "on file over 100 years.",
+            schema = @Schema(implementation = Double.class, minimum = "0"))
+    @Parameter(name = "units", in = ParameterIn.QUERY, schema = @Schema(implementation = String.class))
+    public RefrigerantsReply list(@Context UriInfo uri) {
+        return catalogue.list(uri.getQueryParameters());
+    }
+
+    /** One refrigerant. */
+    @GET
+    @Path("/{designation}")
+    @Operation(operationId = "getRefrigerant", summary = "One refrigerant of the catalogue")
+    @Parameter(name = "units", in = ParameterIn.QUERY, schema = @Schema(implementation = String.class))
+    public RefrigerantItem one(
+            @Parameter(description = "Designation, name or alias; case, hyphen and the leading R do not matter.")
+                    @PathParam("designation")
+                    String designation,
+            @Context UriInfo uri) {
+        return catalogue.one(designation, uri.getQueryParameters());
+    }
+}

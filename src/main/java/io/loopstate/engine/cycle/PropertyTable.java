@@ -28,8 +28,28 @@ public final class PropertyTable {
      *     {@code ABOVE_CRITICAL} where an end lies off the saturation line, traced to {@code from} or {@code to}
      */
     public static SaturationResult saturation(SaturationSpec spec) {
-        return new SaturationResult(spec.range()
-                .map(value -> new SaturationRow(value, saturation(spec.equilibrium(), spec.over(), value))));
+        List<SaturationRow> rows =
+                spec.range().map(value -> new SaturationRow(value, saturation(spec.equilibrium(), spec.over(), value)));
+        Findings findings = new Findings(Guidance.common());
+        Saturation last = rows.get(rows.size() - 1).saturation();
+        nearCritical(findings, spec.equilibrium(), last.dew());
+        if (spec.over() == Variable.PRESSURE) {
+            SharedFindings.glide(
+                    findings,
+                    rows.stream()
+                            .mapToDouble(row -> row.saturation().temperatureGlide())
+                            .max()
+                            .orElse(0));
+        }
+        return new SaturationResult(rows, findings.toList());
+    }
+
+    private static void nearCritical(Findings findings, Equilibrium equilibrium, State state) {
+        SharedFindings.nearCritical(
+                findings,
+                "rows",
+                state.pressure(),
+                equilibrium.refrigerant().criticalPoint().pressure());
     }
 
     /**
@@ -42,10 +62,13 @@ public final class PropertyTable {
         Equilibrium equilibrium = new RememberingEquilibrium(spec.equilibrium());
         Saturation saturation = Inputs.trace("pressure", () -> equilibrium.saturationAtPressure(spec.pressure()));
         double dew = saturation.dew().temperature();
-        return new SuperheatResult(saturation, spec.range().map(value -> {
+        List<SuperheatRow> rows = spec.range().map(value -> {
             State state = Evaporator.outlet(equilibrium, spec.pressure(), new OutletCondition(spec.over(), value));
             return new SuperheatRow(state.temperature() - dew, state);
-        }));
+        });
+        Findings findings = new Findings(Guidance.common());
+        nearCritical(findings, equilibrium, saturation.dew());
+        return new SuperheatResult(saturation, rows, findings.toList());
     }
 
     private static Saturation saturation(Equilibrium equilibrium, Variable over, double value) {
@@ -126,10 +149,11 @@ public final class PropertyTable {
     /** One row: what was stepped (K or Pa) and both sides of the dome there. */
     public record SaturationRow(double at, Saturation saturation) {}
 
-    /** The rows, ascending. */
-    public record SaturationResult(List<SaturationRow> rows) {
+    /** The rows, ascending, and what is worth knowing of them. */
+    public record SaturationResult(List<SaturationRow> rows, List<Finding> findings) {
         public SaturationResult {
             rows = List.copyOf(rows);
+            findings = List.copyOf(findings);
         }
     }
 
@@ -153,10 +177,11 @@ public final class PropertyTable {
     /** One row: superheat (K) and state. */
     public record SuperheatRow(double superheat, State state) {}
 
-    /** The saturation at the pressure and the rows, ascending. */
-    public record SuperheatResult(Saturation saturation, List<SuperheatRow> rows) {
+    /** The saturation at the pressure, the rows, ascending, and what is worth knowing of them. */
+    public record SuperheatResult(Saturation saturation, List<SuperheatRow> rows, List<Finding> findings) {
         public SuperheatResult {
             rows = List.copyOf(rows);
+            findings = List.copyOf(findings);
         }
     }
 

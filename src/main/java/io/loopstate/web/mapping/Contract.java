@@ -42,6 +42,15 @@ public final class Contract {
                 : List.of();
     }
 
+    /** Names of the parameters of a request's query; empty for any other schema. */
+    public static List<String> parameters(String schema) {
+        return REQUESTS.containsKey(schema)
+                ? Shape.of(REQUESTS.get(schema)).leaves().keySet().stream()
+                        .map(Paths::flat)
+                        .toList()
+                : List.of();
+    }
+
     /** Names of the members that may stand in the query of a POST. */
     public static List<String> options() {
         return List.copyOf(Shape.of(Options.class).names().keySet());

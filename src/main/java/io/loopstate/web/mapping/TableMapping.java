@@ -1,5 +1,6 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.engine.cycle.Finding;
 import io.loopstate.engine.cycle.PropertyTable;
 import io.loopstate.engine.cycle.Transport;
 import io.loopstate.engine.error.Variable;
@@ -40,7 +41,13 @@ public final class TableMapping {
 
     /** The table of that kind. */
     record Result(
-            Optional<PropertyTable.SaturationResult> saturation, Optional<PropertyTable.SuperheatResult> superheat) {}
+            Optional<PropertyTable.SaturationResult> saturation, Optional<PropertyTable.SuperheatResult> superheat) {
+        List<Finding> findings() {
+            return saturation
+                    .map(PropertyTable.SaturationResult::findings)
+                    .orElseGet(() -> superheat.orElseThrow().findings());
+        }
+    }
 
     private TableMapping() {}
 
@@ -108,7 +115,7 @@ public final class TableMapping {
                         .orElseGet(() -> superheat(out, result.superheat().orElseThrow())),
                 trust.working(input, List.of()),
                 trust.basis(input),
-                List.of(),
+                trust.warnings(input, result.findings()),
                 trust.cautions(input));
     }
 

@@ -30,6 +30,17 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @NonBlocking
 @Tag(name = "cycle-points")
 public class CyclePointsResource {
+    private static final String DESIGN =
+            "The points around a single-stage vapor-compression loop and what the loop does: work, "
+                    + "refrigerating effect, heat to reject, coefficient of performance and EER, discharge "
+                    + "temperature. With a size also flow, capacity and power. Pressure drops, heat gained and lost in "
+                    + "lines, hermetic motors and gas coolers above the critical pressure are understood.";
+    private static final String READINGS =
+            "Turns gauge and probe readings into superheat, subcooling, pressure ratio and what else they "
+                    + "determine: compressor efficiency, capacity and heat rejected by each route that the readings "
+                    + "open, and how well the routes agree. Warns of liquid at the compressor, flash gas, hot "
+                    + "discharge and more, each with its limit and where that comes from.";
+
     private final Exchange exchange;
 
     /** Called by the container. */
@@ -41,7 +52,7 @@ public class CyclePointsResource {
     /** The cycle of design conditions, from a query. */
     @GET
     @Path("/design")
-    @Operation(operationId = "getDesignCycle", summary = "The cycle from design conditions")
+    @Operation(operationId = "getDesignCycle", summary = "The cycle from design conditions", description = DESIGN)
     public DesignReply design(@Context UriInfo uri) {
         return exchange.answer(DesignMapping.OPERATION, uri.getQueryParameters());
     }
@@ -50,7 +61,7 @@ public class CyclePointsResource {
     @POST
     @Path("/design")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "calculateDesignCycle", summary = "The cycle from design conditions")
+    @Operation(operationId = "calculateDesignCycle", summary = "The cycle from design conditions", description = DESIGN)
     public DesignReply design(
             @RequestBody(required = true, content = @Content(schema = @Schema(implementation = DesignRequest.class)))
                     JsonNode body,
@@ -61,7 +72,10 @@ public class CyclePointsResource {
     /** What readings determine, from a query. */
     @GET
     @Path("/readings")
-    @Operation(operationId = "getReadings", summary = "What the readings on a running unit determine")
+    @Operation(
+            operationId = "getReadings",
+            summary = "What the readings on a running unit determine",
+            description = READINGS)
     public ReadingsReply readings(@Context UriInfo uri) {
         return exchange.answer(ReadingsMapping.OPERATION, uri.getQueryParameters());
     }
@@ -70,7 +84,10 @@ public class CyclePointsResource {
     @POST
     @Path("/readings")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "calculateReadings", summary = "What the readings on a running unit determine")
+    @Operation(
+            operationId = "calculateReadings",
+            summary = "What the readings on a running unit determine",
+            description = READINGS)
     public ReadingsReply readings(
             @RequestBody(required = true, content = @Content(schema = @Schema(implementation = ReadingsRequest.class)))
                     JsonNode body,

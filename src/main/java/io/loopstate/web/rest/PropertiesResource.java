@@ -32,6 +32,19 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "properties")
 public class PropertiesResource {
+    private static final String STATE =
+            "Everything that the equation of state knows of one state: phase, temperature, pressure, "
+                    + "density, enthalpy, entropy, heat capacities, speed of sound, distance from saturation, "
+                    + "viscosity and thermal conductivity. Give the refrigerant and two variables, as a gauge and a "
+                    + "probe read them.";
+    private static final String SATURATION =
+            "The pressure-temperature chart and the saturated states behind it: give a gauge reading and get "
+                    + "the temperatures at which the refrigerant boils and condenses, or a temperature and get the "
+                    + "pressures. Superheat counts from the dew point, subcooling from the bubble point.";
+    private static final String TABLE =
+            "The tables of a handbook for any range and any units: saturation over temperature or pressure, "
+                    + "or superheated vapor at one pressure over temperature or superheat; at most 500 rows.";
+
     private final Exchange exchange;
 
     /** Called by the container. */
@@ -44,7 +57,7 @@ public class PropertiesResource {
     @GET
     @Path("/state")
     @NonBlocking
-    @Operation(operationId = "getState", summary = "One state from two of its variables")
+    @Operation(operationId = "getState", summary = "One state from two of its variables", description = STATE)
     public StateReply state(@Context UriInfo uri) {
         return exchange.answer(StateMapping.OPERATION, uri.getQueryParameters());
     }
@@ -54,7 +67,7 @@ public class PropertiesResource {
     @Path("/state")
     @Consumes(MediaType.APPLICATION_JSON)
     @NonBlocking
-    @Operation(operationId = "calculateState", summary = "One state from two of its variables")
+    @Operation(operationId = "calculateState", summary = "One state from two of its variables", description = STATE)
     public StateReply state(
             @RequestBody(required = true, content = @Content(schema = @Schema(implementation = StateRequest.class)))
                     JsonNode body,
@@ -66,7 +79,10 @@ public class PropertiesResource {
     @GET
     @Path("/saturation")
     @NonBlocking
-    @Operation(operationId = "getSaturation", summary = "Bubble and dew point at a temperature or a pressure")
+    @Operation(
+            operationId = "getSaturation",
+            summary = "Bubble and dew point at a temperature or a pressure",
+            description = SATURATION)
     public SaturationReply saturation(@Context UriInfo uri) {
         return exchange.answer(SaturationMapping.OPERATION, uri.getQueryParameters());
     }
@@ -76,7 +92,10 @@ public class PropertiesResource {
     @Path("/saturation")
     @Consumes(MediaType.APPLICATION_JSON)
     @NonBlocking
-    @Operation(operationId = "calculateSaturation", summary = "Bubble and dew point at a temperature or a pressure")
+    @Operation(
+            operationId = "calculateSaturation",
+            summary = "Bubble and dew point at a temperature or a pressure",
+            description = SATURATION)
     public SaturationReply saturation(
             @RequestBody(
                             required = true,
@@ -89,7 +108,10 @@ public class PropertiesResource {
     /** A table, from a query. */
     @GET
     @Path("/table")
-    @Operation(operationId = "getTable", summary = "A table of saturation or of superheated vapor over a range")
+    @Operation(
+            operationId = "getTable",
+            summary = "A table of saturation or of superheated vapor over a range",
+            description = TABLE)
     public TableReply table(@Context UriInfo uri) {
         return exchange.answer(TableMapping.OPERATION, uri.getQueryParameters());
     }
@@ -98,7 +120,10 @@ public class PropertiesResource {
     @POST
     @Path("/table")
     @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "calculateTable", summary = "A table of saturation or of superheated vapor over a range")
+    @Operation(
+            operationId = "calculateTable",
+            summary = "A table of saturation or of superheated vapor over a range",
+            description = TABLE)
     public TableReply table(
             @RequestBody(required = true, content = @Content(schema = @Schema(implementation = TableRequest.class)))
                     JsonNode body,

@@ -34,9 +34,21 @@ public class RefrigerantsResource {
 
     /** The refrigerants that the query selects. */
     @GET
-    @Operation(operationId = "listRefrigerants", summary = "The refrigerants of the catalogue")
-    @Parameter(name = "kind", in = ParameterIn.QUERY, schema = @Schema(implementation = RefrigerantKind.class))
-    @Parameter(name = "safetyGroup", in = ParameterIn.QUERY, schema = @Schema(implementation = SafetyGroup.class))
+    @Operation(
+            operationId = "listRefrigerants",
+            summary = "The refrigerants of the catalogue",
+            description =
+                    "Every refrigerant with its identity, critical point, normal boiling point, range of the model, safety group, global warming potential and published sources; filtered where the query says so.")
+    @Parameter(
+            name = "kind",
+            in = ParameterIn.QUERY,
+            description = "Only this kind.",
+            schema = @Schema(implementation = RefrigerantKind.class))
+    @Parameter(
+            name = "safetyGroup",
+            in = ParameterIn.QUERY,
+            description = "Only this group.",
+            schema = @Schema(implementation = SafetyGroup.class))
     @Parameter(
             name = "maxGlobalWarmingPotential",
             in = ParameterIn.QUERY,
@@ -44,7 +56,11 @@ public class RefrigerantsResource {
                     "Only refrigerants whose global warming potential is known and at most this, by the newest assessment "
                             + "on file over 100 years.",
             schema = @Schema(implementation = Double.class, minimum = "0"))
-    @Parameter(name = "units", in = ParameterIn.QUERY, schema = @Schema(implementation = String.class))
+    @Parameter(
+            name = "units",
+            in = ParameterIn.QUERY,
+            description = "Units of the reply: SI (default) or IP, then units of single kinds if wanted.",
+            schema = @Schema(implementation = String.class))
     public RefrigerantsReply list(@Context UriInfo uri) {
         return catalogue.list(uri.getQueryParameters());
     }
@@ -52,8 +68,15 @@ public class RefrigerantsResource {
     /** One refrigerant. */
     @GET
     @Path("/{designation}")
-    @Operation(operationId = "getRefrigerant", summary = "One refrigerant of the catalogue")
-    @Parameter(name = "units", in = ParameterIn.QUERY, schema = @Schema(implementation = String.class))
+    @Operation(
+            operationId = "getRefrigerant",
+            summary = "One refrigerant of the catalogue",
+            description = "One refrigerant, by designation, name or alias.")
+    @Parameter(
+            name = "units",
+            in = ParameterIn.QUERY,
+            description = "Units of the reply: SI (default) or IP, then units of single kinds if wanted.",
+            schema = @Schema(implementation = String.class))
     public RefrigerantItem one(
             @Parameter(description = "Designation, name or alias; case, hyphen and the leading R do not matter.")
                     @PathParam("designation")

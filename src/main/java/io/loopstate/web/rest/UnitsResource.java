@@ -32,7 +32,11 @@ public class UnitsResource {
 
     /** The kinds of quantity with their units. */
     @GET
-    @Operation(operationId = "listUnits", summary = "Kinds of quantity and their units")
+    @Operation(
+            operationId = "listUnits",
+            summary = "Kinds of quantity and their units",
+            description =
+                    "Every kind of quantity with the units that requests may use, the units of replies in SI and IP, and for each unit its symbol, codes, size and further spellings.")
     @Parameter(
             name = "kind",
             in = ParameterIn.QUERY,

@@ -26,7 +26,10 @@ public class VersionResource {
     /** The versions of engine, source, Java and platform. */
     @GET
     @Produces(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "getVersion", summary = "Which build answers")
+    @Operation(
+            operationId = "getVersion",
+            summary = "Which build answers",
+            description = "Version of the engine, source revision, Java and platform.")
     public Version version() {
         return version;
     }

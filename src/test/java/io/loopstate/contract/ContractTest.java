@@ -1,0 +1,172 @@
+package io.loopstate.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import io.loopstate.contract.ExamplesTest.Example;
+import io.loopstate.web.mapping.Contract;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The contract keeps what client generators need, and requests and replies keep the contract. */
+class ContractTest {
+    private static final Path FILE = Path.of("openapi", "openapi.yaml");
+    private static final String BASE = "https://loopstate.example/contract";
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final JsonNode CONTRACT = read();
+    private static final JsonSchemaFactory SCHEMAS = JsonSchemaFactory.getInstance(
+            VersionFlag.V202012,
+            builder -> builder.schemaLoaders(loaders -> loaders.schemas(Map.of(BASE, CONTRACT.toString()))));
+
+    private static JsonNode read() {
+        try {
+            return new ObjectMapper(new YAMLFactory()).readTree(FILE.toFile());
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** One operation of the contract. */
+    record Call(String path, String method, JsonNode operation) {
+        @Override
+        public String toString() {
+            return method + ' ' + path;
+        }
+    }
+
+    static Stream<Call> operations() {
+        List<Call> calls = new ArrayList<>();
+        CONTRACT.get("paths")
+                .fields()
+                .forEachRemaining(path -> path.getValue()
+                        .fields()
+                        .forEachRemaining(
+                                method -> calls.add(new Call(path.getKey(), method.getKey(), method.getValue()))));
+        return calls.stream();
+    }
+
+    static Stream<Call> calculations() {
+        return operations().filter(call -> call.method().equals("post"));
+    }
+
+    static Stream<Example> examples() throws IOException {
+        return ExamplesTest.examples();
+    }
+
+    @ParameterizedTest
+    @MethodSource("operations")
+    void operationIsDescribed(Call call) {
+        JsonNode operation = call.operation();
+        assertThat(operation.path("operationId").asText()).matches("[a-z][A-Za-z]+");
+        assertThat(operation.path("summary").asText()).isNotBlank();
+        assertThat(operation.path("description").asText()).isNotBlank();
+        assertThat(operation.path("tags")).isNotEmpty();
+        assertThat(operation.path("responses").has("200")).isTrue();
+    }
+
+    @Test
+    void operationIdsAreUnique() {
+        assertThat(operations().map(call -> call.operation().get("operationId").textValue()))
+                .doesNotHaveDuplicates();
+    }
+
+    /** What generators are known to choke on, and what collapses to the same name in their languages. */
+    @Test
+    void nothingInTheContractBreaksGenerators() {
+        assertThat(CONTRACT.findValues("oneOf")).isEmpty();
+        assertThat(CONTRACT.findValues("anyOf")).isEmpty();
+        assertThat(CONTRACT.findValues("discriminator")).isEmpty();
+        assertThat(CONTRACT.findValues("prefixItems")).isEmpty();
+        assertThat(CONTRACT.get("components").findValues("type")).noneMatch(JsonNode::isArray);
+        for (JsonNode values : CONTRACT.findValues("enum")) {
+            values.forEach(value -> assertThat(value.textValue()).matches("[A-Za-z][A-Za-z0-9_]*"));
+        }
+    }
+
+    @Test
+    void everyKindOfQuantityHasItsSchema() {
+        for (Contract.Kind kind : Contract.kinds()) {
+            JsonNode units = CONTRACT.at("/components/schemas/" + kind.schema() + "/properties/unit/enum");
+            List<String> names = new ArrayList<>();
+            units.forEach(unit -> names.add(unit.textValue()));
+            assertThat(names).as(kind.schema()).isEqualTo(kind.units());
+        }
+    }
+
+    @Test
+    void everyReferenceLeadsSomewhere() {
+        Set<String> references = new TreeSet<>(CONTRACT.findValuesAsText("$ref"));
+        assertThat(references)
+                .allSatisfy(reference -> assertThat(
+                                CONTRACT.at(reference.substring(1)).isMissingNode())
+                        .as(reference)
+                        .isFalse());
+    }
+
+    /** The same names in the query as in the body, flattened. */
+    @ParameterizedTest
+    @MethodSource("calculations")
+    void parametersOfTheQueryAreThoseThatAreRead(Call post) {
+        String schema = reference(post.operation().at("/requestBody/content/application~1json/schema"));
+        JsonNode get = CONTRACT.get("paths").get(post.path()).get("get");
+        List<String> parameters = new ArrayList<>();
+        get.get("parameters").forEach(parameter -> {
+            JsonNode whole = parameter.has("$ref")
+                    ? CONTRACT.at(parameter.get("$ref").textValue().substring(1))
+                    : parameter;
+            parameters.add(whole.get("name").textValue());
+            assertThat(whole.get("in").textValue()).isEqualTo("query");
+            assertThat(whole.has("schema")).isTrue();
+        });
+        assertThat(parameters).isEqualTo(Contract.parameters(schema));
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void replyKeepsTheContract(Example example) throws IOException {
+        JsonNode reply = example.stored();
+        String schema = reply.has("errors")
+                ? "Problem"
+                : reference(CONTRACT.get("paths")
+                        .get(example.path())
+                        .at("/get/responses/200/content/application~1json/schema"));
+        assertThat(schema(schema).validate(reply)).isEmpty();
+    }
+
+    /** Text for a quantity is accepted beyond the schema, so requests that use it are left out. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void requestKeepsTheContract(Example example) throws IOException {
+        if (example.hasBody() && !example.name().equals("error")) {
+            JsonNode body = MAPPER.readTree(Files.readString(example.file(".request.json")));
+            JsonNode post = CONTRACT.get("paths").get(example.path()).get("post");
+            String name = reference(post.at("/requestBody/content/application~1json/schema"));
+            assertThat(schema(name).validate(body)).isEmpty();
+        }
+    }
+
+    private static JsonSchema schema(String name) {
+        return SCHEMAS.getSchema(SchemaLocation.of(BASE + "#/components/schemas/" + name));
+    }
+
+    private static String reference(JsonNode schema) {
+        String reference = schema.get("$ref").textValue();
+        return reference.substring(reference.lastIndexOf('/') + 1);
+    }
+}

@@ -1,0 +1,186 @@
+package io.loopstate.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.loopstate.testing.Http;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The requests under {@code examples/requests} get the replies stored beside them. {@code -Dexamples.bless=true} stores the
+ * replies anew.
+ */
+@QuarkusTest
+class ExamplesTest {
+    private static final Path ROOT = Path.of("examples", "requests");
+    private static final boolean BLESS = Boolean.getBoolean("examples.bless");
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    /** Relative; what the service promises across processors and Java releases, since logarithms may differ in the last bit. */
+    private static final double PROMISE = 1e-9;
+
+    /** One example: a request, for some operations as a body and as a query, and its reply. */
+    record Example(String operation, String name, String path) {
+        Path file(String ending) {
+            return ROOT.resolve(operation).resolve(name + ending);
+        }
+
+        String url() throws IOException {
+            return Files.readString(file(".url")).strip();
+        }
+
+        boolean hasBody() {
+            return Files.exists(file(".request.json"));
+        }
+
+        JsonNode stored() throws IOException {
+            return MAPPER.readTree(file(".response.json").toFile());
+        }
+
+        @Override
+        public String toString() {
+            return operation + '/' + name;
+        }
+    }
+
+    static Stream<Example> examples() throws IOException {
+        List<Example> examples = new ArrayList<>();
+        for (JsonNode folder : MAPPER.readTree(ROOT.resolve("index.json").toFile())) {
+            folder.get("examples")
+                    .fieldNames()
+                    .forEachRemaining(name -> examples.add(new Example(
+                            folder.get("folder").textValue(),
+                            name,
+                            folder.get("path").textValue())));
+        }
+        return examples.stream();
+    }
+
+    static Stream<Example> bodies() throws IOException {
+        return examples().filter(Example::hasBody);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void bodyGetsTheStoredReply(Example example) throws IOException {
+        check(example, Http.post(example.path(), Files.readString(example.file(".request.json"))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void queryGetsTheStoredReply(Example example) throws IOException {
+        ValidatableResponse reply = Http.get(example.url());
+        if (!example.hasBody()) {
+            check(example, reply);
+            return;
+        }
+        Assumptions.assumeFalse(BLESS);
+        JsonNode stored = example.stored();
+        if (stored.has("errors")) {
+            reply.statusCode(stored.get("status").intValue());
+            assertThat(Http.json(reply).findValuesAsText("code")).isEqualTo(stored.findValuesAsText("code"));
+        } else {
+            ValidatableResponse post = Http.post(example.path(), Files.readString(example.file(".request.json")));
+            assertThat(reply.extract().asString()).isEqualTo(post.extract().asString());
+        }
+    }
+
+    /** Clients that cannot send longer addresses exist. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void queryIsShort(Example example) throws IOException {
+        assertThat(example.url()).hasSizeLessThan(1000);
+    }
+
+    @Test
+    void everyFileBelongsToAnExample() throws IOException {
+        List<Path> known = new ArrayList<>(List.of(ROOT.resolve("index.json")));
+        examples().forEach(example -> {
+            known.add(example.file(".url"));
+            known.add(example.file(".response.json"));
+            if (example.hasBody()) {
+                known.add(example.file(".request.json"));
+            }
+        });
+        try (Stream<Path> files = Files.walk(ROOT)) {
+            assertThat(files.filter(Files::isRegularFile)).containsExactlyInAnyOrderElementsOf(known);
+        }
+    }
+
+    /** Each calculation shows an answer, an answer with a warning, and a refusal. */
+    @Test
+    void examplesAreWhatTheyAreCalled() throws IOException {
+        for (Example example : bodies().toList()) {
+            JsonNode reply = example.stored();
+            switch (example.name()) {
+                case "error" ->
+                    assertThat(reply.has("errors")).as(example.toString()).isTrue();
+                case "warning" ->
+                    assertThat(reply.get("warnings")).as(example.toString()).isNotEmpty();
+                case "good" ->
+                    assertThat(reply.findValuesAsText("severity"))
+                            .as(example.toString())
+                            .doesNotContain("caution", "danger");
+                default -> assertThat(reply.has("basis")).as(example.toString()).isTrue();
+            }
+        }
+        assertThat(bodies().map(Example::operation).distinct().count() * 3)
+                .isEqualTo(
+                        bodies().filter(e -> List.of("good", "warning", "error").contains(e.name()))
+                                .count());
+    }
+
+    private static void check(Example example, ValidatableResponse reply) throws IOException {
+        JsonNode body = Http.json(reply);
+        if (BLESS) {
+            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+            printer.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE);
+            Files.writeString(
+                    example.file(".response.json"), MAPPER.writer(printer).writeValueAsString(body) + '\n');
+        }
+        JsonNode stored = example.stored();
+        reply.statusCode(stored.has("status") ? stored.get("status").intValue() : 200);
+        compare("", body, stored);
+    }
+
+    private static void compare(String place, JsonNode actual, JsonNode stored) {
+        if (stored instanceof ObjectNode object) {
+            assertThat(names(actual)).as(place).isEqualTo(names(stored));
+            object.fieldNames()
+                    .forEachRemaining(name -> compare(place + '/' + name, actual.get(name), stored.get(name)));
+        } else if (stored instanceof ArrayNode array) {
+            assertThat(actual.size()).as(place).isEqualTo(array.size());
+            for (int i = 0; i < array.size(); i++) {
+                compare(place + '/' + i, actual.get(i), array.get(i));
+            }
+        } else if (stored.isNumber()) {
+            double expected = stored.doubleValue();
+            assertThat(Math.abs(actual.doubleValue() - expected))
+                    .as(place + ": " + actual + " instead of " + stored)
+                    .isLessThanOrEqualTo(PROMISE * Math.abs(expected));
+        } else if (!place.endsWith("/engineVersion")) {
+            assertThat(actual).as(place).isEqualTo(stored);
+        }
+    }
+
+    private static List<String> names(JsonNode object) {
+        List<String> names = new ArrayList<>();
+        object.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+}

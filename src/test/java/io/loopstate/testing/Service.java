@@ -1,0 +1,82 @@
+package io.loopstate.testing;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.engine.flash.Equilibria;
+import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.transport.TransportLibrary;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.Operation;
+import io.loopstate.web.mapping.Refrigerants;
+import io.loopstate.web.mapping.RequestReader;
+import io.loopstate.web.mapping.SafetyGroups;
+import io.loopstate.web.mapping.Trust;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemException;
+import io.loopstate.wiring.JsonSettings;
+import jakarta.validation.Validation;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The service from request to bytes, without a server around it. */
+public final class Service {
+    private static final Catalog CATALOG = Catalog.bundled();
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final Exchange EXCHANGE = new Exchange(
+            new RequestReader(
+                    new Refrigerants(CATALOG, new Equilibria(), new TransportLibrary(CATALOG)),
+                    Validation.buildDefaultValidatorFactory().getValidator()),
+            new Trust("test", SafetyGroups.bundled()));
+
+    static {
+        new JsonSettings().customize(MAPPER);
+    }
+
+    private Service() {}
+
+    /** Status and body of an answer. */
+    public record Answer(int status, String body) {
+        /** The body as a tree. */
+        public JsonNode json() {
+            try {
+                return MAPPER.readTree(body);
+            } catch (JsonProcessingException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /** Answers a query; any exception but a refusal is a defect and passes through. */
+    public static Answer get(Operation<?, ?, ?, ?> operation, Map<String, String> parameters) {
+        Map<String, List<String>> query = new LinkedHashMap<>();
+        parameters.forEach((name, value) -> query.put(name, List.of(value)));
+        try {
+            return new Answer(200, text(EXCHANGE.answer(operation, query)));
+        } catch (ProblemException refusal) {
+            return answer(refusal.problem());
+        }
+    }
+
+    /** Answers a body; any exception but a refusal is a defect and passes through. */
+    public static Answer post(Operation<?, ?, ?, ?> operation, JsonNode body) {
+        try {
+            return new Answer(200, text(EXCHANGE.answer(operation, body, Map.of())));
+        } catch (ProblemException refusal) {
+            return answer(refusal.problem());
+        }
+    }
+
+    private static Answer answer(Problem problem) {
+        return new Answer(problem.status(), text(problem));
+    }
+
+    private static String text(Object reply) {
+        try {
+            return MAPPER.writeValueAsString(reply);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

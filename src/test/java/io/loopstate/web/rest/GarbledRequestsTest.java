@@ -1,0 +1,91 @@
+package io.loopstate.web.rest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.loopstate.testing.Http;
+import io.loopstate.testing.RawHttp;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The requests of the examples with characters changed, lost and doubled: each is answered or refused, none breaks anything. */
+@QuarkusTest
+@Timeout(120)
+class GarbledRequestsTest {
+    private static final Path EXAMPLES = Path.of("examples", "requests");
+    private static final int TRIES = 400;
+    private static final String PIECES = "{}[]\",:.-+eE0123456789%&=?_ /\\abcdefgRTpsi°é\u0000\t";
+
+    @TestHTTPResource
+    URI server;
+
+    @Test
+    void garbledBodiesAreAnsweredOrRefused() throws IOException {
+        List<Path> files = files(name -> name.endsWith(".request.json"));
+        Random random = new Random(20_260_101);
+        for (int i = 0; i < TRIES; i++) {
+            Path file = files.get(random.nextInt(files.size()));
+            String body = garble(Files.readString(file), random);
+            String target = Files.readString(Path.of(file.toString().replace(".request.json", ".url")))
+                    .strip()
+                    .split("\\?")[0];
+            Response reply = Http.post(target, body).extract().response();
+            expect(reply.statusCode(), reply.contentType(), reply.asString(), body);
+        }
+    }
+
+    @Test
+    void garbledQueriesAreAnsweredOrRefused() throws IOException {
+        List<Path> files = files(name -> name.endsWith(".url"));
+        Random random = new Random(20_260_102);
+        for (int i = 0; i < TRIES; i++) {
+            String[] parts = Files.readString(files.get(random.nextInt(files.size())))
+                    .strip()
+                    .split("\\?", 2);
+            String query = parts.length == 1 ? "" : garble(parts[1], random);
+            // A space or a control character would end the request line, which is no longer a request.
+            String target = parts[0] + '?' + query.replaceAll("[^\\x21-\\xFF]", "");
+            RawHttp.Reply reply = RawHttp.send(server, "GET", target);
+            expect(reply.status(), reply.header("Content-Type"), reply.body(), target);
+        }
+    }
+
+    private static void expect(int status, String contentType, String body, String request) {
+        assertThat(status).as(request).isIn(200, 400, 404, 422);
+        assertThat(contentType).as(request).startsWith(status == 200 ? "application/json" : "application/problem+json");
+        assertThat(body).as(request).doesNotContain(":NaN", "Exception", "fasterxml", "\tat ");
+    }
+
+    private static String garble(String text, Random random) {
+        StringBuilder garbled = new StringBuilder(text);
+        int changes = 1 + random.nextInt(3);
+        for (int i = 0; i < changes && garbled.length() > 1; i++) {
+            int at = random.nextInt(garbled.length());
+            char piece = PIECES.charAt(random.nextInt(PIECES.length()));
+            switch (random.nextInt(5)) {
+                case 0 -> garbled.setCharAt(at, piece);
+                case 1 -> garbled.deleteCharAt(at);
+                case 2 -> garbled.insert(at, piece);
+                case 3 -> garbled.delete(at, Math.min(garbled.length(), at + random.nextInt(20)));
+                default -> garbled.insert(at, garbled.substring(at, Math.min(garbled.length(), at + 15)));
+            }
+        }
+        return garbled.toString();
+    }
+
+    private static List<Path> files(Predicate<String> name) throws IOException {
+        try (Stream<Path> files = Files.walk(EXAMPLES)) {
+            return files.filter(file -> name.test(file.toString())).sorted().toList();
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package io.loopstate.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.loopstate.testing.Http;
+import io.quarkus.test.junit.QuarkusTest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The commands of the README work as they stand. */
+@QuarkusTest
+class ReadmeTest {
+    private static final Pattern COMMAND =
+            Pattern.compile("^curl -s (.*?)(?=^curl |^#|^```)", Pattern.MULTILINE | Pattern.DOTALL);
+    private static final Pattern GET = Pattern.compile("\"?http://localhost:8080(/[^\"\\s]*)\"?");
+    private static final Pattern POST = Pattern.compile(
+            "http://localhost:8080(/\\S+) -H 'Content-Type: application/json' -d '(.*)'", Pattern.DOTALL);
+
+    /** A command of the README: a body makes it a POST. */
+    record Command(String target, String body) {}
+
+    static Stream<Command> commands() throws IOException {
+        List<Command> commands = new ArrayList<>();
+        Matcher matcher = COMMAND.matcher(Files.readString(Path.of("README.md")));
+        while (matcher.find()) {
+            commands.add(command(matcher.group(1).strip()));
+        }
+        return commands.stream();
+    }
+
+    private static Command command(String arguments) {
+        Matcher post = POST.matcher(arguments);
+        if (post.matches()) {
+            return new Command(post.group(1), post.group(2));
+        }
+        Matcher get = GET.matcher(arguments);
+        assertThat(get.matches()).as(arguments).isTrue();
+        return new Command(get.group(1), null);
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void commandWorks(Command command) {
+        if (command.body() == null) {
+            Http.get(command.target()).statusCode(200);
+        } else {
+            Http.post(command.target(), command.body()).statusCode(200);
+        }
+    }
+
+    @Test
+    void everyOperationIsShown() throws IOException {
+        List<String> shown = commands()
+                .map(command -> (command.body() == null ? "get " : "post ")
+                        + command.target().split("\\?")[0])
+                .map(shownPath -> shownPath.replaceFirst("refrigerants/.*", "refrigerants/{designation}"))
+                .toList();
+        assertThat(ContractTest.operations().map(call -> call.method() + ' ' + call.path()))
+                .allSatisfy(operation -> assertThat(shown).contains(operation));
+    }
+}

@@ -12,12 +12,15 @@ import java.util.Optional;
  */
 final class CaloricPair {
     private static final int MAX_ITERATIONS = 100;
-    private static final double TOLERANCE = 1e-13;
+    private static final double TOLERANCE = 1e-11;
     /** Start at this share of the critical pressure, in the middle of the range of refrigeration. */
     private static final double START = 0.2;
 
     private static final double LOWEST_PRESSURE = 1e-12;
     private static final double RESIDUAL = 1e-9;
+    /** Entropy and energy of an unloaded liquid are all but the same condition, so that Newton is late to square its error. */
+    private static final double SMALL_STEP = 1e-9;
+
     /** Furthest that one state is carried along the isentrope as if the gas were perfect, as a ratio of pressures. */
     private static final double FURTHEST = 100;
 
@@ -39,6 +42,24 @@ final class CaloricPair {
     }
 
     private Point solve() {
+        return search().or(this::fromColdest).or(this::alongEnergy).orElseThrow(this::none);
+    }
+
+    /** Isentropes of cold water leave the range at both ends within a few pascals. */
+    private Optional<Point> fromColdest() {
+        Dome.Edges edges = fluid.dome().atTemperature(fluid.minTemperature());
+        Point coldest = Saturated.bubble(fluid, edges);
+        return newton(coldest, caloric.of(coldest) - value);
+    }
+
+    /** Slow but sure, where entropy and energy are all but the same condition. */
+    private Optional<Point> alongEnergy() {
+        return caloric == Caloric.INTERNAL_ENERGY
+                ? EnergyLine.withEntropy(fluid, value, entropy).stream().findFirst()
+                : Optional.empty();
+    }
+
+    private Optional<Point> search() {
         double lo = Math.log(fluid.criticalPressure() * LOWEST_PRESSURE);
         double hi = Math.log(fluid.maxPressure());
         double x = Math.min(Math.log(fluid.criticalPressure() * START), hi);
@@ -58,7 +79,7 @@ final class CaloricPair {
                 double residual = caloric.of(point.get()) - value;
                 Optional<Point> settled = newton(point.get(), residual);
                 if (settled.isPresent()) {
-                    return settled.get();
+                    return settled;
                 }
                 if (residual < 0) {
                     lo = x;
@@ -70,30 +91,26 @@ final class CaloricPair {
                         : (residual - lastResidual) / (x - lastX);
                 next = x - residual / slope;
                 if (residual == 0 || Math.abs(next - x) <= TOLERANCE * Math.max(1, Math.abs(x))) {
-                    return checked(point.get());
+                    return isentrope(Math.exp(next)).or(() -> point).filter(this::satisfies);
                 }
                 lastX = x;
                 lastResidual = residual;
             }
             if (hi - lo <= TOLERANCE * Math.max(1, Math.abs(x))) {
-                return checked(closest(lo, hi));
+                return closest(lo, hi).filter(this::satisfies);
             }
             x = next > lo && next < hi ? next : 0.5 * (lo + hi);
         }
-        throw none();
+        return Optional.empty();
     }
 
     /** At the end of the range one side of the last bracket has no state. */
-    private Point closest(double lo, double hi) {
-        return isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi))).orElseThrow(this::none);
+    private Optional<Point> closest(double lo, double hi) {
+        return isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi)));
     }
 
-    private Point checked(Point point) {
-        double residual = Math.abs(caloric.of(point) - value);
-        if (residual > RESIDUAL * fluid.model().gasConstant() * point.temperature()) {
-            throw none();
-        }
-        return point;
+    private boolean satisfies(Point point) {
+        return Math.abs(caloric.of(point) - value) <= RESIDUAL * fluid.model().gasConstant() * point.temperature();
     }
 
     private EngineException none() {
@@ -152,7 +169,8 @@ final class CaloricPair {
                         from.temperature() * Math.pow(compression, warming),
                         from.density() * compression,
                         0,
-                        fluid.maxDensity())
+                        fluid.maxDensity(),
+                        SMALL_STEP)
                 .flatMap(this::stable);
     }
 

@@ -43,15 +43,16 @@ final class DensitySolver {
             // Halley; where the curvature is too strong for it, plain Newton
             double step = Math.abs(bend) < 0.5 ? newton / (1 + bend) : newton;
             double next = rho + step;
+            if (p.slope() > 0 && Math.abs(step) <= SMALL_STEP * rho) {
+                // also where rounding puts the root on the wrong side of the last iterate
+                return next;
+            }
             if (!(p.slope() > 0 && next > lo && next < hi)) {
                 next = 0.5 * (lo + hi);
-                step = next - rho;
-                bend = 1;
+            } else if (Math.abs(step) * bend * bend <= CONVERGED * next) {
+                return next;
             }
-            if (next == rho
-                    || Math.abs(step) * bend * bend <= CONVERGED * next
-                    || Math.abs(step) <= SMALL_STEP * next
-                    || hi - lo <= Math.ulp(hi)) {
+            if (hi - lo <= Math.ulp(hi)) {
                 return next;
             }
             rho = next;

@@ -59,7 +59,8 @@ public final class Equilibria {
         double enthalpy = iir ? IIR_ENTHALPY * fluid.molarMass() : 0;
         double entropy = iir ? IIR_ENTROPY * fluid.molarMass() : 0;
         HelmholtzModel shifted = fluid.model().shifted(enthalpy - datum.enthalpy(), entropy - datum.entropy());
-        return new FluidEquilibrium(new FluidModel(fluid, shifted, raw.dome(), raw.maxDensity()), reference);
+        return new FluidEquilibrium(
+                new FluidModel(fluid, shifted, raw.dome(), raw.maxDensity(), raw.densityMaximum()), reference);
     }
 
     private static Dome.Edges datumEdges(FluidModel fluid, ReferenceState reference) {
@@ -81,7 +82,11 @@ public final class Equilibria {
     private static FluidModel model(Fluid fluid) {
         Dome dome = fluid.kind() == Refrigerant.Kind.PURE ? new SaturationCurve(fluid) : new PseudoPureDome(fluid);
         double highest = fluid.maxMolarDensity().orElseGet(() -> densest(fluid, dome));
-        return new FluidModel(fluid, fluid.model(), dome, DENSITY_MARGIN * highest);
+        double tMin = fluid.limits().minTemperature();
+        MolarState coldest =
+                fluid.model().isotherm(tMin).state(dome.atTemperature(tMin).liquidDensity());
+        boolean contracts = coldest.pressureByTemperature() < 0;
+        return new FluidModel(fluid, fluid.model(), dome, DENSITY_MARGIN * highest, contracts);
     }
 
     /** Density at the lowest temperature and highest pressure, or where the isotherm stops rising before that. */

@@ -13,12 +13,14 @@ import io.loopstate.engine.property.Phase;
  * What every flash needs: the fluid, its equation with the datum wanted, its dome, and a bound of its density.
  *
  * @param maxDensity mol/m3, above every density in the range of the equation
+ * @param densityMaximum whether the cold liquid contracts on heating, as water does
  */
-record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity) {
+record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity, boolean densityMaximum) {
     /** Rounding allowed at the ends of the range. */
     private static final double EDGE = 1e-9;
 
     private static final double ROUNDED = 1e-10;
+    private static final double SATURATED = 1e-12;
 
     double criticalTemperature() {
         return fluid.criticalPoint().temperature();
@@ -52,6 +54,16 @@ record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensit
         return denserThanDome ? Phase.LIQUID : Phase.VAPOR;
     }
 
+    /** Whether there is a saturation line at a pressure (Pa). */
+    boolean hasSaturation(double pressure) {
+        return pressure < criticalPressure() && pressure >= dome.minPressure() * (1 - EDGE);
+    }
+
+    /** Edges of the dome at a pressure (Pa) that has them. */
+    Dome.Edges edgesAtPressure(double pressure) {
+        return dome.atPressure(Math.max(pressure, dome.minPressure()));
+    }
+
     void requireTemperature(double temperature) {
         if (!(temperature >= minTemperature() * (1 - EDGE) && temperature <= maxTemperature() * (1 + EDGE))) {
             throw outOfRange(Variable.TEMPERATURE, temperature, minTemperature(), maxTemperature());
@@ -67,6 +79,30 @@ record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensit
     /** Whether a caloric value beyond an end of its range is that end, rounded. */
     boolean negligible(Caloric caloric, double difference, MolarState end) {
         return Math.abs(difference) <= ROUNDED * caloric.scale(end, model.gasConstant());
+    }
+
+    /** Whether a caloric value is that of the saturated liquid, to the rounding of both. */
+    boolean saturated(Caloric caloric, double difference, MolarState liquid) {
+        return Math.abs(difference) <= SATURATED * caloric.scale(liquid, model.gasConstant());
+    }
+
+    /**
+     * Where an equation of state bends the wrong way, as some do in the region where the substance is long frozen, its
+     * numbers mean nothing.
+     */
+    MolarState requirePhysical(MolarState state) {
+        boolean expands = state.pressureByTemperature() > 0 || densityMaximum;
+        if (state.isochoricHeatCapacity() > 0 && state.pressureByDensity() > 0 && expands) {
+            return state;
+        }
+        throw EngineException.of(
+                ErrorCode.OUT_OF_RANGE,
+                "the equation of state of " + fluid.designation()
+                        + " is not physical here, where the substance is probably solid",
+                Variable.PRESSURE,
+                state.pressure(),
+                Double.NaN,
+                Double.NaN);
     }
 
     /** A state found from other inputs must itself lie in the range. */

@@ -109,7 +109,7 @@ final class PairFlash {
         }
         return b == SPECIFIC_ENTROPY
                 ? List.of(CaloricPair.solve(fluid, y, leading, x))
-                : EnthalpyEnergy.solve(fluid, x, energy(a, b, y));
+                : EnergyLine.withEnthalpy(fluid, energy(a, b, y), x);
     }
 
     private double energy(Variable a, Variable b, double y) {
@@ -134,10 +134,10 @@ final class PairFlash {
         if (p >= fluid.criticalPressure()) {
             throw aboveCritical(PRESSURE, p, lowest, fluid.criticalPressure());
         }
-        if (!(p >= lowest * (1 - 1e-9))) {
+        if (!fluid.hasSaturation(p)) {
             throw fluid.outOfRange(PRESSURE, p, lowest, fluid.criticalPressure());
         }
-        return fluid.dome().atPressure(Math.max(p, lowest));
+        return fluid.edgesAtPressure(p);
     }
 
     private EngineException aboveCritical(Variable variable, double got, double lower, double upper) {

@@ -10,9 +10,6 @@ import java.util.Optional;
 final class PlaneNewton {
     private static final int MAX_ITERATIONS = 12;
     private static final double CONVERGED = 1e-13;
-    /** A step as small as this is well inside the region where Newton squares the error. */
-    private static final double SMALL_STEP = 1e-6;
-
     private static final double LARGEST_TEMPERATURE_STEP = 0.3;
     private static final double LARGEST_DENSITY_STEP = 0.6;
 
@@ -31,6 +28,7 @@ final class PlaneNewton {
     /**
      * @param minDensity mol/m3; iterates are kept at or above it
      * @param maxDensity mol/m3; and at or below this
+     * @param smallStep relative step that is surely inside the region where Newton squares the error
      * @return the state, unless the iteration did not settle
      */
     static Optional<MolarState> solve(
@@ -39,7 +37,8 @@ final class PlaneNewton {
             double startTemperature,
             double startDensity,
             double minDensity,
-            double maxDensity) {
+            double maxDensity,
+            double smallStep) {
         double t = clamp(startTemperature, fluid.minTemperature(), fluid.maxTemperature());
         double rho = clamp(startDensity, minDensity, maxDensity);
         double previous = Double.POSITIVE_INFINITY;
@@ -56,7 +55,7 @@ final class PlaneNewton {
             }
             double ratio = size / previous;
             // the error after this step: Newton squares it
-            if (size * Math.min(1, ratio * ratio) <= CONVERGED && size < SMALL_STEP && inside(fluid, t + dt)) {
+            if (size * Math.min(1, ratio * ratio) <= CONVERGED && size < smallStep && inside(fluid, t + dt)) {
                 return Optional.of(fluid.isotherm(t + dt).state(rho + dRho));
             }
             previous = size;

@@ -13,6 +13,7 @@ final class PressureCaloric {
     /** Exponent with which the departure of a vapor from the ideal gas fades with temperature; only a starting value. */
     private static final double FADING = 3.5;
 
+    private static final double SMALL_STEP = 1e-6;
     private static final double TOLERANCE = 1e-14;
     private static final double RESIDUAL = 1e-9;
 
@@ -25,10 +26,10 @@ final class PressureCaloric {
         if (pressure >= fluid.criticalPressure()) {
             return dense(fluid, pressure, caloric, value);
         }
-        if (pressure < fluid.dome().minPressure()) {
+        if (!fluid.hasSaturation(pressure)) {
             return search(fluid, pressure, caloric, value, tMin, tMax, false);
         }
-        Dome.Edges edges = fluid.dome().atPressure(pressure);
+        Dome.Edges edges = fluid.edgesAtPressure(pressure);
         MolarState vapor = Saturated.vapor(fluid, edges);
         if (value > caloric.of(vapor)) {
             double t = ahead(caloric, vapor, value);
@@ -39,6 +40,9 @@ final class PressureCaloric {
                     .orElseGet(() -> search(fluid, pressure, caloric, value, edges.dewTemperature(), tMax, false));
         }
         MolarState liquid = Saturated.liquid(fluid, edges);
+        if (fluid.saturated(caloric, value - caloric.of(liquid), liquid)) {
+            return Saturated.bubble(fluid, edges);
+        }
         if (value >= caloric.of(liquid)) {
             Saturated.requireCoexisting(fluid);
             double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
@@ -86,7 +90,7 @@ final class PressureCaloric {
                 return new PlaneNewton.Condition(caloric.of(s) - value, caloric.byTemperature(s), caloric.byDensity(s));
             }
         };
-        return PlaneNewton.solve(fluid, conditions, t, rho, minDensity, maxDensity)
+        return PlaneNewton.solve(fluid, conditions, t, rho, minDensity, maxDensity, SMALL_STEP)
                 .filter(s -> satisfies(fluid, s, pressure, caloric, value))
                 .map(s -> onePhase(fluid, s, pressure, minDensity > 0));
     }

@@ -21,8 +21,8 @@ final class PressureDensity {
         double upper = fluid.maxTemperature();
         boolean dense = density > fluid.fluid().criticalMolarDensity();
         if (pressure < fluid.criticalPressure()) {
-            if (pressure >= fluid.dome().minPressure()) {
-                Dome.Edges edges = fluid.dome().atPressure(pressure);
+            if (fluid.hasSaturation(pressure)) {
+                Dome.Edges edges = fluid.edgesAtPressure(pressure);
                 if (density <= edges.liquidDensity() && density >= edges.vaporDensity()) {
                     return List.of(Saturated.atQuality(fluid, edges, quality(edges, density)));
                 }

@@ -14,7 +14,7 @@ final class StateAssembler {
 
     private static State onePhase(FluidModel fluid, Point.OnePhase point) {
         double m = fluid.fluid().molarMass();
-        MolarState s = point.state();
+        MolarState s = fluid.requirePhysical(point.state());
         double cv = s.isochoricHeatCapacity();
         double cp = s.isobaricHeatCapacity();
         double rho = s.density();

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class Roots {
     private static final int MAX_ITERATIONS = 120;
     /** Steps this small that no longer shrink are rounding errors of the function. */
-    private static final double ROUNDING = 1e-9;
+    private static final double ROUNDING = 1e-11;
 
     private Roots() {}
 
@@ -47,16 +47,17 @@ public final class Roots {
             double next = x - f.value() / f.slope();
             double step = Math.abs(next - x);
             boolean slow = step > 0.5 * previous;
-            boolean rounding = slow && step <= ROUNDING * Math.abs(x);
-            if (!(next > lo && next < hi) || slow && !rounding) {
-                next = 0.5 * (lo + hi);
-                step = Math.abs(next - x);
-            }
-            x = next;
-            if (step <= tolerance * Math.abs(x) || hi - lo <= Math.ulp(x) || rounding) {
-                return x;
+            if (step <= tolerance * Math.abs(x) || slow && step <= ROUNDING * Math.abs(x)) {
+                return Math.min(Math.max(next, lower), upper);
             }
             previous = step;
+            if (!(next > lo && next < hi) || slow) {
+                next = 0.5 * (lo + hi);
+            }
+            x = next;
+            if (hi - lo <= Math.ulp(x)) {
+                return x;
+            }
         }
         throw EngineException.of(ErrorCode.NOT_CONVERGED, name);
     }

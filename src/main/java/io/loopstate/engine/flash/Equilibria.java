@@ -60,7 +60,8 @@ public final class Equilibria {
         double entropy = iir ? IIR_ENTROPY * fluid.molarMass() : 0;
         HelmholtzModel shifted = fluid.model().shifted(enthalpy - datum.enthalpy(), entropy - datum.entropy());
         return new FluidEquilibrium(
-                new FluidModel(fluid, shifted, raw.dome(), raw.maxDensity(), raw.densityMaximum()), reference);
+                new FluidModel(fluid, shifted, raw.dome(), raw.maxDensity(), raw.densityMaximum(), new IsobarStarts()),
+                reference);
     }
 
     private static Dome.Edges datumEdges(FluidModel fluid, ReferenceState reference) {
@@ -86,7 +87,7 @@ public final class Equilibria {
         MolarState coldest =
                 fluid.model().isotherm(tMin).state(dome.atTemperature(tMin).liquidDensity());
         boolean contracts = coldest.pressureByTemperature() < 0;
-        return new FluidModel(fluid, fluid.model(), dome, DENSITY_MARGIN * highest, contracts);
+        return new FluidModel(fluid, fluid.model(), dome, DENSITY_MARGIN * highest, contracts, new IsobarStarts());
     }
 
     /** Density at the lowest temperature and highest pressure, or where the isotherm stops rising before that. */

@@ -14,8 +14,10 @@ import io.loopstate.engine.property.Phase;
  *
  * @param maxDensity mol/m3, above every density in the range of the equation
  * @param densityMaximum whether the cold liquid contracts on heating, as water does
+ * @param starts where iterations above the critical pressure begin
  */
-record FluidModel(Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity, boolean densityMaximum) {
+record FluidModel(
+        Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity, boolean densityMaximum, IsobarStarts starts) {
     /** Rounding allowed at the ends of the range. */
     private static final double EDGE = 1e-9;
 

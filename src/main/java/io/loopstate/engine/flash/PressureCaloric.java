@@ -16,6 +16,8 @@ final class PressureCaloric {
     private static final double SMALL_STEP = 1e-6;
     private static final double TOLERANCE = 1e-14;
     private static final double RESIDUAL = 1e-9;
+    /** mol/m3; no state above the critical pressure is as thin. */
+    private static final double LOWEST_DENSE = 1e-3;
 
     private PressureCaloric() {}
 
@@ -66,7 +68,18 @@ final class PressureCaloric {
 
     /** Above the critical pressure. */
     private static Point dense(FluidModel fluid, double pressure, Caloric caloric, double value) {
-        return search(fluid, pressure, caloric, value, fluid.minTemperature(), fluid.maxTemperature(), true);
+        IsobarStarts.Start start = fluid.starts().near(fluid, pressure, caloric, value);
+        return newton(
+                        fluid,
+                        pressure,
+                        caloric,
+                        value,
+                        start.temperature(),
+                        start.density(),
+                        LOWEST_DENSE,
+                        fluid.maxDensity())
+                .orElseGet(() ->
+                        search(fluid, pressure, caloric, value, fluid.minTemperature(), fluid.maxTemperature(), true));
     }
 
     private static Optional<Point> newton(

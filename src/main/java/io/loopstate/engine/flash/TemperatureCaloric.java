@@ -18,12 +18,17 @@ final class TemperatureCaloric {
     private static final double THINNEST = 1e-13;
 
     private static final double SAME = 1e-8;
+    private static final double TOLERANCE = 1e-15;
+    private static final double RESIDUAL = 1e-9;
 
     private TemperatureCaloric() {}
 
     static List<Point> solve(FluidModel fluid, double temperature, Caloric caloric, double value) {
         fluid.requireTemperature(temperature);
         Isotherm isotherm = fluid.isotherm(temperature);
+        if (caloric == Caloric.ENTROPY && !fluid.densityMaximum()) {
+            return entropy(fluid, isotherm, value);
+        }
         double densest = PressureTemperature.density(fluid, isotherm, fluid.maxPressure());
         List<Point> points = new ArrayList<>();
         if (temperature >= fluid.criticalTemperature()) {
@@ -43,6 +48,48 @@ final class TemperatureCaloric {
         return points;
     }
 
+    /** Entropy falls with density all along an isotherm, so that there is one state: Newton's method in ln rho. */
+    private static List<Point> entropy(FluidModel fluid, Isotherm isotherm, double value) {
+        double temperature = isotherm.temperature();
+        double lower = fluid.maxDensity() * THINNEST;
+        double upper = fluid.maxDensity();
+        double from = fluid.fluid().criticalMolarDensity();
+        boolean dense = false;
+        if (temperature < fluid.criticalTemperature()) {
+            Dome.Edges edges = fluid.dome().atTemperature(temperature);
+            MolarState liquid = isotherm.state(edges.liquidDensity());
+            MolarState vapor = isotherm.state(edges.vaporDensity());
+            double quality = (value - liquid.entropy()) / (vapor.entropy() - liquid.entropy());
+            if (quality >= 0 && quality <= 1) {
+                return List.of(Saturated.atQuality(fluid, edges, quality));
+            }
+            dense = quality < 0;
+            lower = dense ? edges.liquidDensity() : lower;
+            upper = dense ? upper : edges.vaporDensity();
+            from = dense ? lower : upper;
+        }
+        MolarState start = isotherm.state(from);
+        if (isotherm.state(lower).entropy() < value) {
+            return List.of();
+        }
+        double slope = Caloric.ENTROPY.byDensity(start) * start.density();
+        double x = Roots.newton(
+                y -> {
+                    MolarState s = isotherm.state(Math.exp(y));
+                    return new Roots.ValueSlope(s.entropy() - value, Caloric.ENTROPY.byDensity(s) * s.density());
+                },
+                Math.log(lower),
+                Math.log(upper),
+                Math.log(from) + (value - start.entropy()) / slope,
+                TOLERANCE,
+                false,
+                "density along the isotherm");
+        MolarState found = isotherm.state(Math.exp(x));
+        boolean reached =
+                Math.abs(found.entropy() - value) <= RESIDUAL * fluid.model().gasConstant();
+        return reached ? List.of(onePhase(fluid, fluid.requireInRange(found), dense)) : List.of();
+    }
+
     private static void addBranch(
             FluidModel fluid,
             Isotherm isotherm,
@@ -52,10 +99,7 @@ final class TemperatureCaloric {
             double densest,
             boolean dense,
             List<Point> points) {
-        boolean monotone = caloric == Caloric.ENTROPY && !dense;
-        double[] nodes = monotone
-                ? new double[] {Math.log(thinnest), Math.log(densest)}
-                : logarithms(RootScan.clustered(thinnest, densest, CELLS));
+        double[] nodes = logarithms(RootScan.clustered(thinnest, densest, CELLS));
         RootScan.roots(
                         x -> {
                             MolarState s = isotherm.state(Math.exp(x));

@@ -94,14 +94,23 @@ class ContractTest {
         assertThat(CONTRACT.findValues("discriminator")).isEmpty();
         assertThat(CONTRACT.findValues("prefixItems")).isEmpty();
         assertThat(CONTRACT.get("components").findValues("type")).noneMatch(JsonNode::isArray);
+        for (JsonNode holder : CONTRACT.get("components").findParents("$ref")) {
+            assertThat(holder.has("type") || holder.has("default"))
+                    .as(holder.toString())
+                    .isFalse();
+        }
         for (JsonNode values : CONTRACT.findValues("enum")) {
             values.forEach(value -> assertThat(value.textValue()).matches("[A-Za-z][A-Za-z0-9_]*"));
         }
     }
 
     @Test
-    void everyKindOfQuantityHasItsSchema() {
+    void everyKindOfQuantityInUseHasItsSchema() {
         for (Contract.Kind kind : Contract.kinds()) {
+            if (!CONTRACT.at("/components/schemas").has(kind.schema())) {
+                assertThat(CONTRACT.toString()).doesNotContain("schemas/" + kind.schema() + '"');
+                continue;
+            }
             JsonNode units = CONTRACT.at("/components/schemas/" + kind.schema() + "/properties/unit/enum");
             List<String> names = new ArrayList<>();
             units.forEach(unit -> names.add(unit.textValue()));
@@ -117,6 +126,14 @@ class ContractTest {
                                 CONTRACT.at(reference.substring(1)).isMissingNode())
                         .as(reference)
                         .isFalse());
+    }
+
+    @Test
+    void everySchemaIsUsed() {
+        Set<String> references = new TreeSet<>(CONTRACT.findValuesAsText("$ref"));
+        CONTRACT.at("/components/schemas")
+                .fieldNames()
+                .forEachRemaining(name -> assertThat(references).contains("#/components/schemas/" + name));
     }
 
     /** The same names in the query as in the body, flattened. */

@@ -65,7 +65,7 @@ public record DesignRequest(
                 examples = "0.7")
         Double isentropicEfficiency,
 
-        @Schema(defaultValue = "open") CompressorType compressorKind,
+        @Schema(description = "Taken as open unless given.") CompressorType compressorKind,
 
         @DecimalMin("0")
         @DecimalMax(value = "1", inclusive = false)

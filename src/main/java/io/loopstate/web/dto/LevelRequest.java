@@ -14,5 +14,5 @@ public record LevelRequest(
 
         @Schema(ref = "Pressure") Quantity pressure,
 
-        @Schema(description = "Which temperature is meant; without effect on a pressure.", defaultValue = "dew")
+        @Schema(description = "Which temperature is meant, the dew point unless given; without effect on a pressure.")
         SaturationBasis basis) {}

@@ -12,7 +12,6 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param explain whether the reply shows its working
  * @param dec decimal mark of numbers that stand in text
  */
-@Schema(description = "What every calculation understands beside its inputs.")
 public record Options(
         @Schema(
                 ref = "Pressure",

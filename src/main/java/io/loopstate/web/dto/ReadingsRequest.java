@@ -49,7 +49,8 @@ public record ReadingsRequest(
 
         @Schema(description = "Air of the evaporator.") AirRequest evaporatorAir,
 
-        @Schema(defaultValue = "hermetic") CompressorType compressorKind,
+        @Schema(description = "Taken as hermetic unless given.")
+        CompressorType compressorKind,
 
         @Valid ElectricityRequest electricity,
 

@@ -4,7 +4,6 @@ import jakarta.validation.constraints.DecimalMin;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** Which refrigerants to list. */
-@Schema(description = "Which refrigerants to list.")
 public record RefrigerantsQuery(
         RefrigerantKind kind,
 

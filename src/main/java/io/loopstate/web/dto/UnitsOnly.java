@@ -3,7 +3,6 @@ package io.loopstate.web.dto;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** The query of an operation without inputs. */
-@Schema(description = "The query of an operation without inputs.")
 public record UnitsOnly(
         @Schema(description = "Units of the reply, as for every operation.", defaultValue = "SI")
         String units) {}

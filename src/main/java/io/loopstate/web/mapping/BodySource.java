@@ -65,7 +65,7 @@ final class BodySource implements Source {
                     ProblemKind.INVALID_REQUEST,
                     whole.place()
                             .fault("wrong-type", "The body has the wrong type.")
-                            .withGot(whole.words())
+                            .withGot(whole.typed())
                             .withAllowed("an object"));
             // Members that are missing from what is no object are not worth telling.
             faults.refuse();

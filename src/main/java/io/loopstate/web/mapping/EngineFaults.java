@@ -22,6 +22,8 @@ import java.util.Optional;
 final class EngineFaults {
     /** Relative distance within which a number of the engine is the client's own. */
     private static final double SAME = 1e-9;
+    /** K between evaporating and condensing; common practice, no source. */
+    private static final double USUAL_LIFT = 100;
 
     private final Input<?> input;
     private final Map<String, List<String>> inputs;
@@ -172,15 +174,28 @@ final class EngineFaults {
 
     /** The same number in a unit in which it would have been allowed. */
     private Optional<String> slip(Reading reading, EngineException e) {
-        boolean range = e.code() == ErrorCode.OUT_OF_RANGE || e.code() == ErrorCode.ABOVE_CRITICAL;
         boolean same =
                 e.variable().map(EngineKinds::of).filter(reading.kind()::equals).isPresent();
-        if (!range || !same || Double.isNaN(e.lower()) || Double.isNaN(e.upper())) {
+        double upper = Double.isNaN(e.upper()) ? usualUpper(e) : e.upper();
+        if (!same || Double.isNaN(e.lower()) || Double.isNaN(upper)) {
             return Optional.empty();
         }
-        return Plausibility.hints(reading, e.lower(), e.upper(), input.atmosphere()).stream()
+        return Plausibility.hints(reading, e.lower(), upper, input.atmosphere()).stream()
                 .findFirst()
                 .map(unit -> "Check the unit: " + Words.brief(reading.value()) + " " + unit + " would be in range.");
+    }
+
+    /** Upper end of what is usual for a high side that has to lie above a low side; NaN for any other error. */
+    private double usualUpper(EngineException e) {
+        if (e.code() != ErrorCode.CONTRADICTORY_INPUTS || e.variable().isEmpty()) {
+            return Double.NaN;
+        }
+        return switch (e.variable().get()) {
+            case PRESSURE ->
+                2 * input.equilibrium().refrigerant().criticalPoint().pressure();
+            case TEMPERATURE -> e.lower() + USUAL_LIFT;
+            default -> Double.NaN;
+        };
     }
 
     private Candidate candidate(EngineException.Candidate state) {

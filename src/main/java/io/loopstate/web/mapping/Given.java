@@ -9,6 +9,11 @@ import com.fasterxml.jackson.databind.JsonNode;
  * @param place where it stands
  */
 record Given(JsonNode node, Place place) {
+    /** The value in short, for a fault of its type: text in a body shows its quotes. */
+    String typed() {
+        return node.isTextual() && !place.inQuery() ? '"' + node.textValue() + '"' : words();
+    }
+
     /** The value in short, for a fault. */
     String words() {
         if (node.isObject()) {
@@ -21,6 +26,6 @@ record Given(JsonNode node, Place place) {
         if (node.isArray()) {
             return "an array";
         }
-        return node.isTextual() && !place.inQuery() ? '"' + node.textValue() + '"' : node.asText();
+        return node.asText();
     }
 }

@@ -68,7 +68,7 @@ public final class RequestReader {
                         given.get()
                                 .place()
                                 .fault("wrong-type", "This value has the wrong type.")
-                                .withGot(given.get().words())
+                                .withGot(given.get().typed())
                                 .withAllowed("an object"));
                 return null;
             }

@@ -188,7 +188,7 @@ final class ValueReader {
     private Object wrongType(Shape.Member member, Given given, String allowed) {
         Fault fault = given.place()
                 .fault("wrong-type", "This value has the wrong type.")
-                .withGot(given.words())
+                .withGot(given.typed())
                 .withAllowed(allowed);
         faults.add(member.path(), ProblemKind.INVALID_REQUEST, fault);
         return null;

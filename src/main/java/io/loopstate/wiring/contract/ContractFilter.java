@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
+import org.eclipse.microprofile.openapi.models.media.Schema;
 
 /** Adds to the contract what annotations cannot say; every part comes from the declarations that requests are read by. */
 @OpenApiFilter(stages = RunStage.BUILD)
@@ -15,7 +16,7 @@ public class ContractFilter implements OASFilter {
         Components components = contract.getComponents();
         Quantities.addTo(components);
         components.getSchemas().forEach(Requests::order);
-        components.setSchemas(new TreeMap<>(components.getSchemas()));
+        components.getSchemas().values().forEach(ContractFilter::tidyReferences);
         Requests requests = new Requests(components);
         Refusals refusals = new Refusals(components);
         Examples examples = Examples.bundled();
@@ -24,5 +25,15 @@ public class ContractFilter implements OASFilter {
             refusals.complete(path, item);
             examples.complete(path, item);
         });
+        components.setSchemas(new TreeMap<>(components.getSchemas()));
+    }
+
+    /** A reference beside a type makes client generators forget the reference. */
+    private static void tidyReferences(Schema schema) {
+        if (schema.getProperties() != null) {
+            schema.getProperties().values().stream()
+                    .filter(property -> property.getRef() != null)
+                    .forEach(property -> property.setType(null));
+        }
     }
 }

@@ -3,6 +3,9 @@ package io.loopstate.wiring.contract;
 import io.loopstate.web.mapping.Contract;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.media.Schema;
@@ -10,23 +13,40 @@ import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 
 /** One schema for each kind of quantity, as an object for bodies and as text for queries. */
 final class Quantities {
+    private static final String SCHEMAS = "#/components/schemas/";
     private static final String TEXT = "Text";
 
     private Quantities() {}
 
+    /** The kinds that some schema refers to. */
     static void addTo(Components components) {
-        Contract.kinds().forEach(kind -> {
-            components.addSchema(kind.schema(), quantity(description(kind), kind.units()));
-            components.addSchema(kind.schema() + TEXT, text(kind));
-        });
+        Set<String> used = components.getSchemas().values().stream()
+                .filter(schema -> schema.getProperties() != null)
+                .flatMap(schema -> schema.getProperties().values().stream())
+                .map(Schema::getRef)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        Contract.kinds().stream()
+                .filter(kind -> used.contains(SCHEMAS + kind.schema()))
+                .forEach(kind -> components.addSchema(kind.schema(), quantity(description(kind), kind.units())));
         components.addSchema(
                 "AnyQuantity",
                 quantity("A number of any kind with its unit; a plain number has the unit ratio.", Contract.units()));
     }
 
-    /** Name of the text form of a kind's schema. */
-    static String text(String schema) {
-        return schema + TEXT;
+    /** Whether a schema is that of a kind of quantity. */
+    static boolean isKind(String schema) {
+        return Contract.kinds().stream().anyMatch(kind -> kind.schema().equals(schema));
+    }
+
+    /** The text form of a kind's schema, added when first asked for. */
+    static Schema text(Components components, String schema) {
+        if (!components.getSchemas().containsKey(schema + TEXT)) {
+            Contract.kinds().stream()
+                    .filter(kind -> kind.schema().equals(schema))
+                    .forEach(kind -> components.addSchema(schema + TEXT, text(kind)));
+        }
+        return OASFactory.createSchema().ref(SCHEMAS + schema + TEXT);
     }
 
     private static String description(Contract.Kind kind) {

@@ -85,13 +85,14 @@ final class Requests {
     }
 
     private boolean quantity(Schema schema) {
-        return schema.getRef() != null && components.getSchemas().containsKey(Quantities.text(name(schema)));
+        return schema.getRef() != null && Quantities.isKind(name(schema));
     }
 
     private Schema ofText(Schema schema) {
         if (schema.getRef() != null) {
-            return OASFactory.createSchema()
-                    .ref(SCHEMAS + (quantity(schema) ? Quantities.text(name(schema)) : name(schema)));
+            return quantity(schema)
+                    ? Quantities.text(components, name(schema))
+                    : OASFactory.createSchema().ref(schema.getRef());
         }
         return OASFactory.createSchema()
                 .type(schema.getType())

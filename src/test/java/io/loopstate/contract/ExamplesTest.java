@@ -11,8 +11,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.loopstate.testing.Http;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,7 +149,7 @@ class ExamplesTest {
 
     private static void check(Example example, ValidatableResponse reply) throws IOException {
         JsonNode body = Http.json(reply);
-        if (BLESS) {
+        if (BLESS && !same(example, body)) {
             DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
             printer.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE);
             Files.writeString(
@@ -156,6 +158,16 @@ class ExamplesTest {
         JsonNode stored = example.stored();
         reply.statusCode(stored.has("status") ? stored.get("status").intValue() : 200);
         compare("", body, stored);
+    }
+
+    /** A reply that differs in last digits only is not worth a change. */
+    private static boolean same(Example example, JsonNode body) throws IOException {
+        try {
+            compare("", body, example.stored());
+            return true;
+        } catch (AssertionError | NoSuchFileException | FileNotFoundException different) {
+            return false;
+        }
     }
 
     private static void compare(String place, JsonNode actual, JsonNode stored) {

@@ -85,7 +85,7 @@ final class EngineFaults {
                 : e.variable().map(variable -> spaced(variable) + ' ').orElse("");
         String got = Double.isNaN(e.got()) ? null : prefix + Words.brief(in(unit, e.got())) + suffix(unit, plain);
         return fault.withGot(clientsOwn || got == null ? raw : got)
-                .withAllowed(allowed(prefix, in(unit, e.lower()), in(unit, e.upper()), suffix(unit, plain)));
+                .withAllowed(allowed(e.code(), prefix, in(unit, e.lower()), in(unit, e.upper()), suffix(unit, plain)));
     }
 
     /** What the numbers of an error are, empty where that is not known. */
@@ -119,17 +119,20 @@ final class EngineFaults {
         return plain ? "" : " " + unit;
     }
 
-    private static String allowed(String prefix, double lower, double upper, String suffix) {
+    private static String allowed(ErrorCode code, String prefix, double lower, double upper, String suffix) {
         if (Double.isNaN(lower)) {
             return Double.isNaN(upper) ? null : prefix + "at most " + Words.upper(upper) + suffix;
         }
         if (Double.isNaN(upper)) {
             return prefix + "at least " + Words.lower(lower) + suffix;
         }
+        // At the critical point itself there is no saturation.
+        boolean open = code == ErrorCode.ABOVE_CRITICAL;
+        if (lower <= upper) {
+            return prefix + Words.lower(lower) + " to " + (open ? "below " : "") + Words.upper(upper) + suffix;
+        }
         // A vacuum counts the other way.
-        double low = Math.min(lower, upper);
-        double high = Math.max(lower, upper);
-        return prefix + Words.lower(low) + " to " + Words.upper(high) + suffix;
+        return prefix + (open ? "above " : "") + Words.lower(upper) + " to " + Words.upper(lower) + suffix;
     }
 
     private static String detail(EngineException e) {

@@ -15,6 +15,8 @@ import static org.hamcrest.Matchers.nullValue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,5 +145,23 @@ class PropertiesTest {
                 .body("errors.find { it.code == 'unit-of-another-kind' }.hint", containsString("delta_degF"))
                 .body("errors.find { it.code == 'altitude-out-of-range' }.parameter", equalTo("altitude"))
                 .body("errors.find { it.code == 'wrong-value' }.pointer", equalTo("#/phase"));
+    }
+
+    /** The lower limit that a refusal states is itself answered; the upper one is the critical point, where nothing is. */
+    @ParameterizedTest
+    @CsvSource({
+        "R-290, temperature, degC", "R-290, temperature, degF", "R-744, temperature, K",
+        "R-134a, pressure, bar_g", "R-717, pressure, psia", "R-1234yf, pressure, kPa_a"
+    })
+    void statedLimitsAreAnswered(String refrigerant, String variable, String unit) {
+        String request = SATURATION + "?refrigerant=" + refrigerant + '&' + variable + '=';
+        String allowed =
+                get(request + "20000+" + unit).statusCode(422).extract().path("errors[0].allowed");
+        Matcher range = Pattern.compile("(\\S+) to below (\\S+) " + unit).matcher(allowed);
+        assertThat(range.matches()).as(allowed).isTrue();
+        get(request + range.group(1) + '+' + unit).statusCode(200);
+        double critical = Double.parseDouble(range.group(2));
+        double below = variable.equals("pressure") ? 0.999 * critical : critical - 0.05;
+        get(request + below + '+' + unit).statusCode(200);
     }
 }

@@ -23,6 +23,7 @@ record FluidModel(
 
     private static final double ROUNDED = 1e-10;
     private static final double SATURATED = 1e-12;
+    private static final double NEAR_CRITICAL = 1e-4;
 
     double criticalTemperature() {
         return fluid.criticalPoint().temperature();
@@ -89,18 +90,22 @@ record FluidModel(
     }
 
     /**
-     * Where an equation of state bends the wrong way, as some do in the region where the substance is long frozen, its
-     * numbers mean nothing.
+     * Where an equation of state bends the wrong way, as some do in the region where the substance is long frozen and all
+     * do between the phases, its numbers mean nothing.
      */
     MolarState requirePhysical(MolarState state) {
         boolean expands = state.pressureByTemperature() > 0 || densityMaximum;
         if (state.isochoricHeatCapacity() > 0 && state.pressureByDensity() > 0 && expands) {
             return state;
         }
+        boolean critical = Math.abs(state.temperature() / criticalTemperature() - 1) < NEAR_CRITICAL;
         throw EngineException.of(
                 ErrorCode.OUT_OF_RANGE,
-                "the equation of state of " + fluid.designation()
-                        + " is not physical here, where the substance is probably solid",
+                critical
+                        ? "too close to the critical point of " + fluid.designation()
+                                + " for liquid and vapor to be told apart"
+                        : "the equation of state of " + fluid.designation()
+                                + " is not physical here, where the substance is probably solid",
                 Variable.PRESSURE,
                 state.pressure(),
                 Double.NaN,

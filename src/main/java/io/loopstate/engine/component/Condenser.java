@@ -83,7 +83,8 @@ public final class Condenser {
 
     private static State atTemperature(Equilibrium equilibrium, double pressure, double temperature) {
         State bubble = equilibrium.saturationAtPressure(pressure).bubble();
-        if (temperature > bubble.temperature()) {
+        double subcooling = bubble.temperature() - temperature;
+        if (subcooling < -SaturationMargin.SATURATED) {
             throw EngineException.of(
                     ErrorCode.CONTRADICTORY_INPUTS,
                     "The liquid cannot leave warmer than it condenses: above the bubble point it still holds vapor.",
@@ -92,7 +93,7 @@ public final class Condenser {
                     Double.NaN,
                     bubble.temperature());
         }
-        return liquid(equilibrium, pressure, bubble, bubble.temperature() - temperature);
+        return subcooling <= SaturationMargin.SATURATED ? bubble : liquid(equilibrium, pressure, bubble, subcooling);
     }
 
     private static State liquid(Equilibrium equilibrium, double pressure, State bubble, double subcooling) {

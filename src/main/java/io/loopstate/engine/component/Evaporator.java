@@ -34,7 +34,8 @@ public final class Evaporator {
 
     private static State atTemperature(Equilibrium equilibrium, double pressure, double temperature) {
         State dew = equilibrium.saturationAtPressure(pressure).dew();
-        if (temperature < dew.temperature()) {
+        double superheat = temperature - dew.temperature();
+        if (superheat < -SaturationMargin.SATURATED) {
             throw EngineException.of(
                     ErrorCode.CONTRADICTORY_INPUTS,
                     "The vapor cannot leave colder than it evaporates: below the dew point it still holds liquid.",
@@ -43,7 +44,7 @@ public final class Evaporator {
                     dew.temperature(),
                     Double.NaN);
         }
-        return vapor(equilibrium, pressure, dew, temperature - dew.temperature());
+        return superheat <= SaturationMargin.SATURATED ? dew : vapor(equilibrium, pressure, dew, superheat);
     }
 
     private static State vapor(Equilibrium equilibrium, double pressure, State dew, double superheat) {

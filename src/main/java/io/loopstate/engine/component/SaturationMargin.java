@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 
 /** How far a state lies from saturation at its own pressure: vapor from its dew point, liquid from its bubble point. */
 public final class SaturationMargin {
+    /** Distance from saturation, K, within which a given temperature counts as saturated: rounding of its pressure. */
+    public static final double SATURATED = 1e-6;
+
     private SaturationMargin() {}
 
     /**

@@ -4,6 +4,7 @@ import io.loopstate.engine.component.Compressor;
 import io.loopstate.engine.component.Condenser;
 import io.loopstate.engine.component.ExpansionValve;
 import io.loopstate.engine.component.LiquidLine;
+import io.loopstate.engine.component.SaturationMargin;
 import io.loopstate.engine.cycle.FieldReadings.LineTemperatures;
 import io.loopstate.engine.cycle.FieldReadings.Pressures;
 import io.loopstate.engine.error.EngineException;
@@ -49,9 +50,6 @@ record ReadingStates(
         Optional<Compressor.Compression> compression,
         Optional<LiquidLine.FlashMargin> flashMargin) {
 
-    /** Distance from saturation, K, within which a reading counts as saturated. */
-    private static final double SATURATED = 1e-6;
-
     static ReadingStates of(FieldReadings.Spec spec) {
         Equilibrium equilibrium = new RememberingEquilibrium(spec.equilibrium());
         Pressures pressures = spec.pressures();
@@ -74,7 +72,7 @@ record ReadingStates(
                 ? OptionalDouble.empty()
                 : Optionals.map(
                         lines.dischargeLine(), value -> value - high.get().dew().temperature());
-        Optional<State> discharge = dischargeSuperheat.orElse(1) <= SATURATED
+        Optional<State> discharge = dischargeSuperheat.orElse(1) <= SaturationMargin.SATURATED
                 ? Optional.empty()
                 : map(
                         lines.dischargeLine(),
@@ -132,7 +130,7 @@ record ReadingStates(
 
     private static State vapor(Equilibrium equilibrium, Saturation saturation, double temperature) {
         State dew = saturation.dew();
-        return temperature - dew.temperature() <= SATURATED
+        return temperature - dew.temperature() <= SaturationMargin.SATURATED
                 ? dew
                 : equilibrium.atPressureTemperature(dew.pressure(), temperature);
     }
@@ -140,7 +138,7 @@ record ReadingStates(
     private static State liquid(
             Equilibrium equilibrium, Optional<Saturation> saturation, double pressure, double temperature) {
         boolean boiling = saturation
-                .map(value -> value.bubble().temperature() - temperature <= SATURATED)
+                .map(value -> value.bubble().temperature() - temperature <= SaturationMargin.SATURATED)
                 .orElse(false);
         return boiling ? saturation.get().bubble() : equilibrium.atPressureTemperature(pressure, temperature);
     }

@@ -44,6 +44,17 @@ class HeatExchangersTest {
         assertThat(heat.condensing()).isCloseTo(0.8 * saturation.latentHeat(), within(1e-4));
     }
 
+    /** A temperature and its own saturation pressure say the same, whatever the last digit of the one from the other. */
+    @Test
+    void outletsAtTheSaturationTemperatureAreSaturated() {
+        for (double t = 200; t < 373; t += 0.37) {
+            double pressure = fluid.saturationAtTemperature(t).dew().pressure();
+            OutletCondition given = OutletCondition.temperature(t);
+            assertThat(Condenser.outlet(fluid, pressure, given).vaporQuality()).isZero();
+            assertThat(Evaporator.outlet(fluid, pressure, given).vaporQuality()).isEqualTo(1);
+        }
+    }
+
     @Test
     void aPressureDropMovesTheBubblePoint() {
         State out = Condenser.outlet(fluid, 0.9 * PRESSURE, OutletCondition.subcooling(6));

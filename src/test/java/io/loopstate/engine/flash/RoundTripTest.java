@@ -14,6 +14,7 @@ import io.loopstate.engine.property.State;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,8 +32,10 @@ class RoundTripTest {
     private static final double DENSITY_BOUND = 1e-7;
     private static final double STEP = 1e-6;
     private static final int DEAR_EVERY = 3;
-    /** Rounding of a sum of terms that cancel to a thousandth: relative to R T, R or the value itself. */
+    /** Rounding of a sum of terms that cancel to a thousandth: relative to R T, R or the value itself. */
     private static final double ROUNDING = 2e-13;
+    /** The terms of R-22 add up to 5.7e4 in magnitude at its triple point and cancel to 1: 1e-16 of the former. */
+    private static final Map<String, Double> CANCELING = Map.of("R-22", 6e-12);
 
     /** Along an isentrope the energy of an unloaded liquid has its minimum, (w^2/2) (d rho/rho)^2: the root of rounding. */
     private static final double UNLOADED_LIQUID = 1e-5;
@@ -155,7 +158,8 @@ class RoundTripTest {
             bounds[0] = Math.max(bounds[0], UNLOADED_LIQUID);
             bounds[1] = Math.max(bounds[1], UNLOADED_LIQUID);
         }
-        double densityStep = state.phase() == Phase.VAPOR ? 1000 * STEP : STEP;
+        // in a cold liquid on the edge of the dome 1e-6 of the density is 1e-14 of quality, less than rounding
+        double densityStep = state.phase() == Phase.VAPOR ? 1000 * STEP : 100 * STEP;
         for (double step : new double[] {STEP, -STEP}) {
             for (double rise : new double[] {densityStep, -densityStep}) {
                 State warmer = near(equilibrium, state.temperature() * (1 + step), state.density());
@@ -188,7 +192,7 @@ class RoundTripTest {
 
     private static double rounding(Equilibrium equilibrium, State state, Variable variable) {
         double r = 8.314462618 / equilibrium.refrigerant().molarMass();
-        return ROUNDING
+        return CANCELING.getOrDefault(equilibrium.refrigerant().designation(), ROUNDING)
                 * switch (variable) {
                     case SPECIFIC_ENTHALPY, SPECIFIC_INTERNAL_ENERGY -> r * state.temperature();
                     case SPECIFIC_ENTROPY -> r;

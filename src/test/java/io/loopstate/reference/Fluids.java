@@ -1,5 +1,6 @@
 package io.loopstate.reference;
 
+import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
@@ -40,11 +41,20 @@ final class Fluids {
         return EQUILIBRIA.of(fluid, Equilibria.defaultReference(fluid));
     }
 
-    /** With wider limits: some papers tabulate beyond the limits that they state. */
+    /** With limits beyond those stated, to compute where a paper does so. */
     static Equilibrium widened(Fluid fluid) {
         Limits limits = fluid.limits();
         return equilibrium(fluid.withLimits(
-                new Limits(limits.minTemperature(), limits.maxTemperature() * 1.1, limits.maxPressure() * 20)));
+                new Limits(limits.minTemperature(), limits.maxTemperature() * 1.3, limits.maxPressure() * 20)));
+    }
+
+    /** With the stated limits if they cover a pressure (Pa) and temperature (K), else with wider ones. */
+    static Equilibrium covering(Fluid fluid, double pressure, double temperature) {
+        Limits limits = fluid.limits();
+        boolean covered = pressure <= limits.maxPressure()
+                && temperature >= limits.minTemperature()
+                && temperature <= limits.maxTemperature();
+        return covered ? equilibrium(fluid) : widened(fluid);
     }
 
     static Equilibrium equilibrium(Fluid fluid, ReferenceState reference) {
@@ -76,11 +86,7 @@ final class Fluids {
 
         private static Datum shift(Fluid fluid, Equilibrium equilibrium) {
             double t = fluid.criticalPoint().temperature();
-            var state = equilibrium.state(
-                    io.loopstate.engine.error.Variable.TEMPERATURE,
-                    t,
-                    io.loopstate.engine.error.Variable.DENSITY,
-                    1e-3 * fluid.molarMass());
+            var state = equilibrium.state(Variable.TEMPERATURE, t, Variable.DENSITY, 1e-3 * fluid.molarMass());
             var raw = fluid.model().isotherm(t).state(1e-3);
             return new Datum(
                     state.specificEnthalpy() * fluid.molarMass() - raw.enthalpy(),

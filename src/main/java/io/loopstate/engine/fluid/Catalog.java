@@ -86,9 +86,9 @@ public final class Catalog {
     public List<String> similar(String designation, int limit) {
         String wanted = key(designation);
         List<Map.Entry<Integer, String>> ranked = new ArrayList<>();
-        byKey.forEach((key, entry) -> ranked.add(Map.entry(distance(wanted, key), entry.designation())));
+        byKey.forEach((key, entry) -> ranked.add(Map.entry(unlikeness(wanted, key), entry.designation())));
         return ranked.stream()
-                .filter(r -> r.getKey() <= Math.max(2, wanted.length() / 3))
+                .filter(r -> r.getKey() <= 1 + Math.max(2, wanted.length() / 3))
                 .sorted(Comparator.comparing((Map.Entry<Integer, String> r) -> r.getKey())
                         .thenComparing(Map.Entry::getValue))
                 .map(Map.Entry::getValue)
@@ -100,6 +100,13 @@ public final class Catalog {
     private static String key(String text) {
         String key = text.toLowerCase(Locale.ROOT).replaceAll("[\\s()\\-_,]", "");
         return key.matches("r[0-9ce][0-9].*") || key.matches("r[0-9].*") ? key.substring(1) : key;
+    }
+
+    /** Edit distance; a designation whose end was left out, R-134 for R-134a, comes before every other. */
+    private static int unlikeness(String wanted, String key) {
+        return !wanted.isEmpty() && key.startsWith(wanted)
+                ? key.length() == wanted.length() ? 0 : 1
+                : 1 + distance(wanted, key);
     }
 
     /** Levenshtein's edit distance. */

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Derivatives that a state carries against differences of the properties that it carries: dp = (dp/drho) drho + (dp/dT) dT,
- * T ds = du - p/rho^2 drho and da = -s dT + p/rho^2 drho, all over the range of every fluid, inside the dome too.
+ * T ds = du - p/rho^2 drho and da = -s dT + p/rho^2 drho; and its residual entropy against the entropy of the ideal gas.
+ * All over the range of every fluid, inside the dome too.
  */
 class StateDerivativesTest {
     /** Shares of the way from the lowest to the highest temperature. */
@@ -26,6 +27,10 @@ class StateDerivativesTest {
     private static final double QUOTIENT_ROUNDING = 1e-11;
     /** As in {@link HelmholtzTermsTest}. */
     private static final double LARGEST_EXPONENT = 30;
+    /** Of the reducing density: residual terms, at least proportional to it, vanish beside one. */
+    private static final double THIN = 1e-30;
+    /** Of a difference of two sums, relative to their size. */
+    private static final double ROUNDING = 1e-13;
 
     static Stream<CoefficientFile> files() {
         return CoefficientFile.all();
@@ -80,6 +85,15 @@ class StateDerivativesTest {
             inTemperature("entropy", x -> at(x, rho).entropy(), s.isochoricHeatCapacity(), r * caloric);
             inTemperature("Helmholtz energy", x -> helmholtz(at(x, rho)), -t * s.entropy(), rt * caloric);
             pressureAlone(s, model.isotherm(t), rt);
+            residual(s, r);
+        }
+
+        /** s_r(T, rho) = s(T, rho) - s_ideal(T, rho), of a gas so thin that it is ideal, compressed as an ideal gas. */
+        private void residual(MolarState s, double r) {
+            double thin = THIN * fluid.model().reducingDensity();
+            double ideal = at(t, thin).entropy() - r * Math.log(rho / thin);
+            String where = fluid.designation() + " at " + t + " K, " + rho + " mol/m3: residual entropy";
+            assertEquals((s.entropy() - ideal) / r, s.residualEntropy(), ROUNDING * caloric, where);
         }
 
         /** The short way to pressure that density iterations take. */

@@ -12,12 +12,36 @@ import io.loopstate.engine.property.Phase;
 /**
  * What every flash needs: the fluid, its equation with the datum wanted, its dome, and a bound of its density.
  *
+ * @param critical the critical state, which divides what is nearer to the liquid from what is nearer to the vapor
  * @param maxDensity mol/m3, above every density in the range of the equation
  * @param densityMaximum whether the cold liquid contracts on heating, as water does
  * @param starts where iterations above the critical pressure begin
  */
 record FluidModel(
-        Fluid fluid, HelmholtzModel model, Dome dome, double maxDensity, boolean densityMaximum, IsobarStarts starts) {
+        Fluid fluid,
+        HelmholtzModel model,
+        Dome dome,
+        MolarState critical,
+        double maxDensity,
+        boolean densityMaximum,
+        IsobarStarts starts) {
+    FluidModel(
+            Fluid fluid,
+            HelmholtzModel model,
+            Dome dome,
+            double maxDensity,
+            boolean densityMaximum,
+            IsobarStarts starts) {
+        this(
+                fluid,
+                model,
+                dome,
+                model.isotherm(fluid.criticalPoint().temperature()).state(fluid.criticalMolarDensity()),
+                maxDensity,
+                densityMaximum,
+                starts);
+    }
+
     /** Rounding allowed at the ends of the range. */
     private static final double EDGE = 1e-9;
 

@@ -23,36 +23,57 @@ final class PressureCaloric {
 
     static Point solve(FluidModel fluid, double pressure, Caloric caloric, double value) {
         fluid.requirePressure(pressure);
-        double tMin = fluid.minTemperature();
-        double tMax = fluid.maxTemperature();
         if (pressure >= fluid.criticalPressure()) {
             return dense(fluid, pressure, caloric, value);
         }
         if (!fluid.hasSaturation(pressure)) {
-            return search(fluid, pressure, caloric, value, tMin, tMax, false);
+            return search(fluid, pressure, caloric, value, fluid.minTemperature(), fluid.maxTemperature(), false);
         }
         Dome.Edges edges = fluid.edgesAtPressure(pressure);
+        MolarState liquid = null;
+        if (value < caloric.of(fluid.critical())) {
+            // most likely liquid, which then costs no state of the vapor
+            liquid = Saturated.liquid(fluid, edges);
+            if (fluid.saturated(caloric, value - caloric.of(liquid), liquid)) {
+                return Saturated.bubble(fluid, edges);
+            }
+            if (value < caloric.of(liquid)) {
+                return subcooled(fluid, edges, pressure, caloric, value, liquid);
+            }
+        }
         MolarState vapor = Saturated.vapor(fluid, edges);
         if (value > caloric.of(vapor)) {
-            double t = ahead(caloric, vapor, value);
-            double z = pressure / (vapor.density() * fluid.model().gasConstant() * vapor.temperature());
-            double faded = 1 + (z - 1) * Math.pow(vapor.temperature() / t, FADING);
-            double start = pressure / (faded * fluid.model().gasConstant() * t);
-            return newton(fluid, pressure, caloric, value, t, start, 0, vapor.density())
-                    .orElseGet(() -> search(fluid, pressure, caloric, value, edges.dewTemperature(), tMax, false));
+            return superheated(fluid, edges, pressure, caloric, value, vapor);
         }
-        MolarState liquid = Saturated.liquid(fluid, edges);
-        if (fluid.saturated(caloric, value - caloric.of(liquid), liquid)) {
-            return Saturated.bubble(fluid, edges);
+        if (liquid == null) {
+            liquid = Saturated.liquid(fluid, edges);
+            if (value < caloric.of(liquid)) {
+                return subcooled(fluid, edges, pressure, caloric, value, liquid);
+            }
         }
-        if (value >= caloric.of(liquid)) {
-            Saturated.requireCoexisting(fluid);
-            double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
-            return new Point.TwoPhase(liquid, vapor, pressure, quality);
-        }
-        double t = ahead(caloric, liquid, value);
-        double expansion = liquid.pressureByTemperature() / liquid.pressureByDensity();
-        double start = liquid.density() + expansion * (liquid.temperature() - t);
+        Saturated.requireCoexisting(fluid);
+        double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
+        return new Point.TwoPhase(liquid, vapor, pressure, quality);
+    }
+
+    private static Point superheated(
+            FluidModel fluid, Dome.Edges edges, double pressure, Caloric caloric, double value, MolarState vapor) {
+        double r = fluid.model().gasConstant();
+        double t = ahead(caloric, vapor, value);
+        double z = pressure / (vapor.density() * r * vapor.temperature());
+        double faded = 1 + (z - 1) * Math.pow(vapor.temperature() / t, FADING);
+        return newton(fluid, pressure, caloric, value, t, pressure / (faded * r * t), 0, vapor.density())
+                .orElseGet(() ->
+                        search(fluid, pressure, caloric, value, edges.dewTemperature(), fluid.maxTemperature(), false));
+    }
+
+    private static Point subcooled(
+            FluidModel fluid, Dome.Edges edges, double pressure, Caloric caloric, double value, MolarState liquid) {
+        double tMin = fluid.minTemperature();
+        double t = Math.max(ahead(caloric, liquid, value), tMin);
+        // the saturated liquid of that temperature, pressed up to this pressure
+        Dome.Edges there = fluid.dome().atTemperature(Math.min(t, edges.bubbleTemperature()));
+        double start = there.liquidDensity() + (pressure - there.bubblePressure()) / liquid.pressureByDensity();
         return newton(fluid, pressure, caloric, value, t, start, liquid.density(), fluid.maxDensity())
                 .orElseGet(() -> search(fluid, pressure, caloric, value, tMin, edges.bubbleTemperature(), true));
     }

@@ -60,6 +60,11 @@ final class RememberingEquilibrium implements Equilibrium {
 
     @Override
     public Saturation saturationAtTemperature(double temperature) {
-        return equilibrium.saturationAtTemperature(temperature);
+        Saturation saturation = equilibrium.saturationAtTemperature(temperature);
+        if (saturation.pressureGlide() == 0) {
+            // without glide it is the saturation at its pressure too
+            saturations.putIfAbsent(saturation.dew().pressure(), saturation);
+        }
+        return saturation;
     }
 }

@@ -81,7 +81,8 @@ public final class IdealHelmholtz {
             double x = einsteinTheta[k] * tau;
             double e = einsteinC[k] * Math.exp(-x);
             double share = x / (1 + e);
-            value += einsteinN[k] * Math.log1p(e);
+            // e is above -1 by far, and an absolute error of one ulp of 1 is what the sum has anyway
+            value += einsteinN[k] * Math.log(1 + e);
             t -= einsteinN[k] * e * share;
             tt += einsteinN[k] * e * share * share;
         }

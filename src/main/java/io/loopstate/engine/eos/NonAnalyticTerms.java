@@ -26,24 +26,25 @@ final class NonAnalyticTerms {
     }
 
     Derivatives addTo(Derivatives sum, double tau, double delta) {
-        Derivatives total = sum;
-        for (ResidualTerm.NonAnalytic term : terms) {
-            total = add(total, term, tau, delta);
-        }
-        return total;
-    }
-
-    private static Derivatives add(Derivatives sum, ResidualTerm.NonAnalytic t, double tau, double delta) {
         double x = delta - 1;
         if (Math.abs(x) < SMALLEST_DISTANCE) {
             x = Math.copySign(SMALLEST_DISTANCE, x);
         }
+        double logY = Math.log(x * x);
+        Derivatives total = sum;
+        for (ResidualTerm.NonAnalytic term : terms) {
+            total = add(total, term, tau, delta, x, logY);
+        }
+        return total;
+    }
+
+    private static Derivatives add(
+            Derivatives sum, ResidualTerm.NonAnalytic t, double tau, double delta, double x, double logY) {
         double exponent = t.c() * x * x + t.d() * (tau - 1) * (tau - 1);
         if (exponent > NEGLIGIBLE_EXPONENT) {
             return sum;
         }
         double y = x * x;
-        double logY = Math.log(y);
         double m = 1 / (2 * t.beta());
         double slopePart = t.capitalA() * Math.exp((m - 1) * logY);
         double bodyPart = t.capitalB() * Math.exp((t.a() - 1) * logY);

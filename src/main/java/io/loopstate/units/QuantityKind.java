@@ -78,6 +78,14 @@ public enum QuantityKind {
     /** SI: W/(m2 K). */
     HEAT_TRANSFER_COEFFICIENT(
             "heatTransferCoefficient", "heat transfer coefficient", "W/(m2.K)", "W_per_m2_K", "Btu_per_h_ft2_degF"),
+    /** Sensible heat per volume flow and temperature difference, the 1.08 (air) and 500 (water) of the trade; SI: J/(m3 K). */
+    SENSIBLE_HEAT_FACTOR("sensibleHeatFactor", "sensible heat factor", "J/(m3.K)", "kJ_per_m3_K", "Btu_per_h_cfm_degF"),
+    /** Total heat per volume flow and enthalpy difference, the 4.5 of the trade; SI: kg/m3. */
+    TOTAL_HEAT_FACTOR("totalHeatFactor", "total heat factor", "kg/m3", "kg_per_m3", "lb_per_h_cfm"),
+    /** Latent heat per volume flow and difference of humidity ratio, the 0.68 of the trade; SI: J/m3. */
+    LATENT_HEAT_FACTOR("latentHeatFactor", "latent heat factor", "J/m3", "kJ_per_m3", "Btu_per_h_cfm_gr_per_lb"),
+    /** Thermal resistance of a layer of dirt, the fouling factor; SI: m2 K/W. */
+    FOULING_RESISTANCE("foulingResistance", "fouling resistance", "m2.K/W", "m2_K_per_W", "h_ft2_degF_per_Btu"),
     /** Dimensionless: efficiency, vapor quality, relative humidity; a plain number, percent is understood. */
     RATIO("ratio", "dimensionless ratio", "1", "ratio", "ratio");
 

@@ -41,6 +41,20 @@ public enum FindingCode {
     VOLUMETRIC_EFFICIENCY_ASSUMED,
     /** A correlation of transport properties found no answer at a state. */
     TRANSPORT_NOT_CONVERGED,
+    /** Two streams would have to cross in temperature. */
+    TEMPERATURE_CROSS,
+    /** A fan takes power and moves little or no air. */
+    FAN_WITHOUT_AIRFLOW,
+    /** Air per heat is outside the usual range. */
+    UNUSUAL_AIRFLOW,
+    /** Water leaves close to the refrigerant, or far from it. */
+    UNUSUAL_APPROACH,
+    /** The split of heat rejected over heat taken up is outside the usual range. */
+    UNUSUAL_HEAT_REJECTION_FACTOR,
+    /** Moisture condenses out of the air. */
+    CONDENSATION,
+    /** Water close to or below its freezing point. */
+    FREEZING_RISK,
     /** A result rests on an approximation that is named. */
     APPROXIMATION
 }

@@ -6,28 +6,29 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Collects the findings of one calculation, measured against its guidance. */
-final class Findings {
+public final class Findings {
     private final Guidance guidance;
     private final List<Finding> found = new ArrayList<>();
 
-    Findings(Guidance guidance) {
+    /** Measured against this guidance. */
+    public Findings(Guidance guidance) {
         this.guidance = guidance;
     }
 
     /** Whether a value lies above a limit; adds a finding if so. */
-    boolean above(
+    public boolean above(
             Guideline guideline, double value, FindingCode code, Severity severity, String subject, String message) {
         return add(value > guidance.limit(guideline).value(), guideline, value, code, severity, subject, message);
     }
 
     /** Whether a value lies below a limit; adds a finding if so. */
-    boolean below(
+    public boolean below(
             Guideline guideline, double value, FindingCode code, Severity severity, String subject, String message) {
         return add(value < guidance.limit(guideline).value(), guideline, value, code, severity, subject, message);
     }
 
     /** Adds a finding whose limit follows from other inputs instead of guidance. */
-    void add(
+    public void add(
             FindingCode code,
             Severity severity,
             String subject,
@@ -48,16 +49,18 @@ final class Findings {
     }
 
     /** Adds a finding without numbers. */
-    void add(FindingCode code, Severity severity, String subject, String message, String basis) {
+    public void add(FindingCode code, Severity severity, String subject, String message, String basis) {
         OptionalDouble none = OptionalDouble.empty();
         found.add(new Finding(code, severity, message, subject, Optional.empty(), none, none, basis));
     }
 
-    double limit(Guideline guideline) {
+    /** The limit in force, SI. */
+    public double limit(Guideline guideline) {
         return guidance.limit(guideline).value();
     }
 
-    List<Finding> toList() {
+    /** The findings so far. */
+    public List<Finding> toList() {
         return List.copyOf(found);
     }
 

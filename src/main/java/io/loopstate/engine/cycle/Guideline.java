@@ -41,6 +41,20 @@ public enum Guideline {
     COMFORT_AIR_TEMPERATURE(QuantityKind.TEMPERATURE, fahrenheit(60)),
     /** What a line probe may be off by: 1 degF. */
     LINE_PROBE_ACCURACY(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(1)),
+    /** Fan power over airflow, which is a pressure, above which the air is in doubt. */
+    MAX_FAN_PRESSURE(QuantityKind.PRESSURE_DIFFERENCE, 2500),
+    /** Least heat rejected over heat taken up: a cool condenser above a warm evaporator. */
+    MIN_HEAT_REJECTION_FACTOR(QuantityKind.RATIO, 1.05),
+    /** Upper end of heat rejected over heat taken up, low temperature. */
+    MAX_HEAT_REJECTION_FACTOR(QuantityKind.RATIO, 1.75),
+    /** Condensing temperature over leaving water, lower end: 2 degF. */
+    MIN_WATER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(2)),
+    /** Condensing temperature over leaving water, upper end: 10 degF. */
+    MAX_WATER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(10)),
+    /** Tower water over the wet bulb of the air, lower end: 5 degF. */
+    MIN_TOWER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(5)),
+    /** Least distance between the streams anywhere in a coil: 2 degF. */
+    MIN_PINCH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(2)),
     /** Freezing point of water. */
     FREEZING_POINT(QuantityKind.TEMPERATURE, 273.15, "freezing point of water");
 

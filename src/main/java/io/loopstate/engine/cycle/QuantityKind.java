@@ -36,6 +36,22 @@ public enum QuantityKind {
     VOLTAGE,
     /** A. */
     CURRENT,
+    /** m2. */
+    AREA,
+    /** kg of water vapor per kg of dry air. */
+    HUMIDITY_RATIO,
+    /** W/K. */
+    THERMAL_CONDUCTANCE,
+    /** W/(m2 K). */
+    HEAT_TRANSFER_COEFFICIENT,
+    /** J/(m3 K), sensible heat per volume flow and temperature difference. */
+    SENSIBLE_HEAT_FACTOR,
+    /** kg/m3, total heat per volume flow and enthalpy difference. */
+    TOTAL_HEAT_FACTOR,
+    /** J/m3, latent heat per volume flow and difference of humidity ratio. */
+    LATENT_HEAT_FACTOR,
+    /** m2 K/W. */
+    FOULING_RESISTANCE,
     /** A plain number. */
     RATIO
 }

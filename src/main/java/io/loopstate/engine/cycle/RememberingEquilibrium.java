@@ -15,11 +15,12 @@ import java.util.Optional;
  * An equilibrium that computes the saturation at each pressure once: a cycle needs the same two pressures many times, and
  * for a blend each costs a whole iteration. Lives for one calculation in one thread.
  */
-final class RememberingEquilibrium implements Equilibrium {
+public final class RememberingEquilibrium implements Equilibrium {
     private final Equilibrium equilibrium;
     private final Map<Double, Saturation> saturations = new HashMap<>();
 
-    RememberingEquilibrium(Equilibrium equilibrium) {
+    /** In front of an equilibrium. */
+    public RememberingEquilibrium(Equilibrium equilibrium) {
         this.equilibrium = equilibrium;
     }
 

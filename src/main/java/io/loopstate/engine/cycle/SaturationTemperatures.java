@@ -11,7 +11,8 @@ import io.loopstate.engine.flash.Saturation;
  * @param dew K
  */
 public record SaturationTemperatures(double pressure, double bubble, double midpoint, double dew) {
-    static SaturationTemperatures of(double pressure, Saturation saturation) {
+    /** Those of a saturation at one pressure (Pa). */
+    public static SaturationTemperatures of(double pressure, Saturation saturation) {
         double bubble = saturation.bubble().temperature();
         double dew = saturation.dew().temperature();
         return new SaturationTemperatures(pressure, bubble, (bubble + dew) / 2, dew);

@@ -9,23 +9,29 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Collects the steps of one calculation. */
-final class Working {
+public final class Working {
     private final List<Step> steps = new ArrayList<>();
     private final String equationOfState;
 
-    Working(Equilibrium equilibrium) {
+    /** For a calculation without a refrigerant: every step names its own source. */
+    public Working() {
+        equationOfState = "";
+    }
+
+    /** For a calculation whose properties come from this equilibrium. */
+    public Working(Equilibrium equilibrium) {
         equationOfState = equilibrium.refrigerant().sources().stream()
                 .map(Citation::text)
                 .collect(Collectors.joining("; ", "equation of state: ", ""));
     }
 
     /** A property read from the equation of state. */
-    Step.Term property(String name, String formula, Step.Term result, Step.Term... inputs) {
+    public Step.Term property(String name, String formula, Step.Term result, Step.Term... inputs) {
         return formula(name, formula, equationOfState, result, inputs);
     }
 
     /** An arithmetic step; returns its result as an input of later steps. */
-    Step.Term formula(String name, String formula, String source, Step.Term result, Step.Term... inputs) {
+    public Step.Term formula(String name, String formula, String source, Step.Term result, Step.Term... inputs) {
         steps.add(new Step(name, formula, List.of(inputs), result, source));
         return result;
     }
@@ -35,7 +41,7 @@ final class Working {
      *
      * @param place what follows the letter of each symbol but that of the pressure
      */
-    Step.Term enthalpyOf(String name, String place, Step.Term pressure, State state) {
+    public Step.Term enthalpyOf(String name, String place, Step.Term pressure, State state) {
         Step.Term enthalpy = enthalpy("h" + place, state.specificEnthalpy());
         if (!state.saturated()) {
             Step.Term temperature = temperature("T" + place, state.temperature());
@@ -51,59 +57,78 @@ final class Working {
         return property(name, enthalpy.symbol() + " = " + side + "(" + pressure.symbol() + ")", enthalpy, pressure);
     }
 
-    List<Step> toList() {
+    /** The steps so far. */
+    public List<Step> toList() {
         return List.copyOf(steps);
     }
 
-    static Step.Term temperature(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term temperature(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.TEMPERATURE);
     }
 
-    static Step.Term difference(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term difference(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.TEMPERATURE_DIFFERENCE);
     }
 
-    static Step.Term pressure(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term pressure(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.PRESSURE);
     }
 
-    static Step.Term pressureDrop(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term pressureDrop(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.PRESSURE_DIFFERENCE);
     }
 
-    static Step.Term enthalpy(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term enthalpy(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENTHALPY);
     }
 
-    static Step.Term entropy(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term entropy(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENTROPY);
     }
 
-    static Step.Term energy(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term energy(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.SPECIFIC_ENERGY);
     }
 
-    static Step.Term ratio(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term ratio(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.RATIO);
     }
 
-    static Step.Term power(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term power(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.POWER);
     }
 
-    static Step.Term massFlow(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term massFlow(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.MASS_FLOW);
     }
 
-    static Step.Term volumeFlow(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term volumeFlow(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.VOLUME_FLOW);
     }
 
-    static Step.Term specificVolume(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term specificVolume(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.SPECIFIC_VOLUME);
     }
 
-    static Step.Term density(String symbol, double value) {
+    /** A term of this kind. */
+    public static Step.Term density(String symbol, double value) {
         return new Step.Term(symbol, value, QuantityKind.DENSITY);
+    }
+
+    /** A term of any kind. */
+    public static Step.Term of(String symbol, double value, QuantityKind kind) {
+        return new Step.Term(symbol, value, kind);
     }
 }

@@ -24,6 +24,14 @@ final class EngineKinds {
             case LENGTH -> QuantityKind.LENGTH;
             case VOLTAGE -> QuantityKind.VOLTAGE;
             case CURRENT -> QuantityKind.ELECTRIC_CURRENT;
+            case AREA -> QuantityKind.AREA;
+            case HUMIDITY_RATIO -> QuantityKind.HUMIDITY_RATIO;
+            case THERMAL_CONDUCTANCE -> QuantityKind.THERMAL_CONDUCTANCE;
+            case HEAT_TRANSFER_COEFFICIENT -> QuantityKind.HEAT_TRANSFER_COEFFICIENT;
+            case SENSIBLE_HEAT_FACTOR -> QuantityKind.SENSIBLE_HEAT_FACTOR;
+            case TOTAL_HEAT_FACTOR -> QuantityKind.TOTAL_HEAT_FACTOR;
+            case LATENT_HEAT_FACTOR -> QuantityKind.LATENT_HEAT_FACTOR;
+            case FOULING_RESISTANCE -> QuantityKind.FOULING_RESISTANCE;
             case RATIO -> QuantityKind.RATIO;
         };
     }

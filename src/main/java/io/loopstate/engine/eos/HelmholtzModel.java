@@ -71,6 +71,14 @@ public final class HelmholtzModel {
         return new Isotherm(this, temperature, residual.at(reducingTemperature / temperature));
     }
 
+    IdealHelmholtz ideal() {
+        return ideal;
+    }
+
+    ResidualHelmholtz residual() {
+        return residual;
+    }
+
     IdealHelmholtz.TemperaturePart idealAt(double temperature) {
         return ideal.at(reducingTemperature / temperature);
     }

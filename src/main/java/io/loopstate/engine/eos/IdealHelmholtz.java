@@ -1,5 +1,8 @@
 package io.loopstate.engine.eos;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Ideal-gas part of the reduced Helmholtz energy, {@code ln(delta) + a1 + a2 tau + a ln(tau) + sum n tau^t + sum n ln(1 + c
  * exp(-theta tau))}.
@@ -63,6 +66,33 @@ public final class IdealHelmholtz {
     /** The same with other constants added to a1 and a2: another datum of entropy and enthalpy. */
     IdealHelmholtz shifted(double byA1, double byA2) {
         return new IdealHelmholtz(a1 + byA1, a2 + byA2, logTau, powerN, powerT, einsteinN, einsteinC, einsteinTheta);
+    }
+
+    /** One component of a mixture of ideal gases: its fraction and what turns the mixture's tau and delta into its own. */
+    record Share(IdealHelmholtz gas, double moleFraction, double tauRatio, double deltaRatio) {}
+
+    /** Ideal part of a mixture of fixed composition: {@code sum x_i (alpha0_i + ln x_i)}, each at its own tau and delta. */
+    static IdealHelmholtz mixture(List<Share> shares) {
+        double a1 = 0;
+        double a2 = 0;
+        double logTau = 0;
+        List<double[]> powers = new ArrayList<>();
+        List<double[]> einstein = new ArrayList<>();
+        for (Share s : shares) {
+            IdealHelmholtz gas = s.gas();
+            double x = s.moleFraction();
+            double ratio = s.tauRatio();
+            a1 += x * (gas.a1 + gas.logTau * Math.log(ratio) + Math.log(s.deltaRatio() * x));
+            a2 += x * gas.a2 * ratio;
+            logTau += x * gas.logTau;
+            for (int k = 0; k < gas.powerN.length; k++) {
+                powers.add(new double[] {x * gas.powerN[k] * Math.pow(ratio, gas.powerT[k]), gas.powerT[k]});
+            }
+            for (int k = 0; k < gas.einsteinN.length; k++) {
+                einstein.add(new double[] {x * gas.einsteinN[k], gas.einsteinC[k], gas.einsteinTheta[k] * ratio});
+            }
+        }
+        return of(a1, a2, logTau, powers.toArray(double[][]::new), einstein.toArray(double[][]::new));
     }
 
     /** The part that depends on temperature: all but ln(delta). */

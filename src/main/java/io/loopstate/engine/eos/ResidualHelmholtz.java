@@ -26,8 +26,11 @@ public final class ResidualHelmholtz {
 
     final DensityFunctions density;
     final NonAnalyticTerms nonAnalytic;
+    /** As published, for equations that contain this one. */
+    private final List<ResidualTerm> terms;
 
     public ResidualHelmholtz(List<ResidualTerm> terms) {
+        this.terms = List.copyOf(terms);
         List<ResidualTerm.Separable> separable = ofType(terms, ResidualTerm.Separable.class);
         nonAnalytic = new NonAnalyticTerms(ofType(terms, ResidualTerm.NonAnalytic.class));
 
@@ -61,6 +64,16 @@ public final class ResidualHelmholtz {
         deltaIndex = separable.stream()
                 .mapToInt(s -> functions.indexOf(new DensityFunctions.Function(s.d(), s.density())))
                 .toArray();
+    }
+
+    /** The terms, each multiplied by a factor. */
+    List<ResidualTerm> scaledTerms(double factor) {
+        return terms.stream().map(term -> term.scaled(factor)).toList();
+    }
+
+    /** All derivatives up to the second at one temperature and density. */
+    Derivatives derivatives(double tau, double delta) {
+        return at(tau).derivatives(delta);
     }
 
     private static <T> List<T> ofType(List<ResidualTerm> terms, Class<T> type) {

@@ -2,16 +2,28 @@ package io.loopstate.engine.eos;
 
 /** A term of the residual Helmholtz energy as published. */
 public sealed interface ResidualTerm {
+    /** The same term with another coefficient, n multiplied by a factor. */
+    ResidualTerm scaled(double factor);
 
     /** {@code n tau^t exp(g(tau)) delta^d exp(-f(delta))}: all forms but the non-analytic one. */
-    record Separable(double n, int d, DeltaEnvelope density, TauFactor temperature) implements ResidualTerm {}
+    record Separable(double n, int d, DeltaEnvelope density, TauFactor temperature) implements ResidualTerm {
+        @Override
+        public ResidualTerm scaled(double factor) {
+            return new Separable(factor * n, d, density, temperature);
+        }
+    }
 
     /**
      * Non-analytic term for the critical region, Span and Wagner (1996) eq. 6.1, the same in Wagner and Pruss (2002):
      * {@code n Delta^b delta psi}.
      */
     record NonAnalytic(double n, double a, double b, double beta, double capitalA, double capitalB, double c, double d)
-            implements ResidualTerm {}
+            implements ResidualTerm {
+        @Override
+        public ResidualTerm scaled(double factor) {
+            return new NonAnalytic(factor * n, a, b, beta, capitalA, capitalB, c, d);
+        }
+    }
 
     /** {@code n delta^d tau^t exp(-c delta^l)}, without the exponential where l = 0. */
     static ResidualTerm power(double n, int d, double t, double c, int l) {

@@ -54,6 +54,18 @@ class ArchitectureTest {
                             "engine.flash",
                             "engine.transport")),
             entry("engine.cycle", List.of("engine")),
+            entry(
+                    "engine.compression",
+                    List.of(
+                            "engine.error",
+                            "engine.numerics",
+                            "engine.eos",
+                            "engine.fluid",
+                            "engine.property",
+                            "engine.flash",
+                            "engine.transport",
+                            "engine.component",
+                            "engine.cycle")),
             entry("units", List.of()),
             entry("web.dto", List.of()),
             entry("web.problem", List.of("web.dto", "engine.error")),

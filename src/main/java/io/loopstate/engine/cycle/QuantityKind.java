@@ -52,6 +52,16 @@ public enum QuantityKind {
     LATENT_HEAT_FACTOR,
     /** m2 K/W. */
     FOULING_RESISTANCE,
+    /** m3. */
+    VOLUME,
+    /** kg. */
+    MASS,
+    /** J. */
+    ENERGY,
+    /** m/s. */
+    SPEED,
+    /** 1/s. */
+    FREQUENCY,
     /** A plain number. */
     RATIO
 }

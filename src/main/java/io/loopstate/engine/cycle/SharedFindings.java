@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Findings that a designed and a measured cycle have in common. */
-final class SharedFindings {
+public final class SharedFindings {
     private SharedFindings() {}
 
-    static void pressureRatio(Findings findings, double ratio) {
+    /** A ratio high for one stage. */
+    public static void pressureRatio(Findings findings, double ratio) {
         findings.above(
                 Guideline.MAX_PRESSURE_RATIO,
                 ratio,
@@ -21,7 +22,8 @@ final class SharedFindings {
                         + " consider two stages.");
     }
 
-    static void dischargeTemperature(Findings findings, double temperature) {
+    /** A discharge line hotter than oil stands. */
+    public static void dischargeTemperature(Findings findings, double temperature) {
         findings.above(
                 Guideline.MAX_DISCHARGE_TEMPERATURE,
                 temperature,
@@ -31,7 +33,8 @@ final class SharedFindings {
                 "The discharge line is hotter than oil and valves stand for long; the discharge valve is hotter still.");
     }
 
-    static void vacuum(Findings findings, double suctionPressure, double atmosphere) {
+    /** Suction below the atmosphere, Pa. */
+    public static void vacuum(Findings findings, double suctionPressure, double atmosphere) {
         if (suctionPressure < atmosphere) {
             findings.add(
                     FindingCode.VACUUM_SUCTION,
@@ -45,8 +48,8 @@ final class SharedFindings {
         }
     }
 
-    /** Near the critical pressure on the high side, or beyond it. */
-    static void critical(Findings findings, double pressure, double criticalPressure) {
+    /** Near the critical pressure on the high side, or beyond it. Pressures in Pa. */
+    public static void critical(Findings findings, double pressure, double criticalPressure) {
         if (pressure >= criticalPressure) {
             findings.add(
                     FindingCode.TRANSCRITICAL,
@@ -75,7 +78,7 @@ final class SharedFindings {
     }
 
     /** A state close to the critical point in both temperature and pressure. */
-    static void nearCritical(Findings findings, CriticalPoint critical, State state) {
+    public static void nearCritical(Findings findings, CriticalPoint critical, State state) {
         double temperature = state.temperature() / critical.temperature();
         double share = state.pressure() / critical.pressure();
         double near = findings.limit(Guideline.NEAR_CRITICAL_TEMPERATURE);
@@ -107,7 +110,7 @@ final class SharedFindings {
     }
 
     /** Superheat of a vapor that is no longer wet. */
-    static void superheatAtCompressor(Findings findings, double superheat) {
+    public static void superheatAtCompressor(Findings findings, double superheat) {
         findings.below(
                 Guideline.MIN_SUPERHEAT,
                 superheat,
@@ -166,7 +169,8 @@ final class SharedFindings {
                         + " condenser.");
     }
 
-    static void wetDischarge(Findings findings, State outlet) {
+    /** Liquid left at the discharge. */
+    public static void wetDischarge(Findings findings, State outlet) {
         if (outlet.phase() == Phase.TWO_PHASE) {
             findings.add(
                     FindingCode.WET_DISCHARGE,
@@ -196,7 +200,8 @@ final class SharedFindings {
         }
     }
 
-    static void volumetricEfficiency(Findings findings, OptionalDouble efficiency, boolean displacementGiven) {
+    /** A volumetric efficiency that is low or was taken as one. */
+    public static void volumetricEfficiency(Findings findings, OptionalDouble efficiency, boolean displacementGiven) {
         efficiency.ifPresent(value -> findings.below(
                 Guideline.MIN_VOLUMETRIC_EFFICIENCY,
                 value,

@@ -17,7 +17,8 @@ public final class Contract {
                     SaturationMapping.OPERATION,
                     TableMapping.OPERATION,
                     DesignMapping.OPERATION,
-                    ReadingsMapping.OPERATION)
+                    ReadingsMapping.OPERATION,
+                    ProcessMapping.OPERATION)
             .stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));

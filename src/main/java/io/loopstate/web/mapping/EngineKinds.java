@@ -32,6 +32,11 @@ final class EngineKinds {
             case TOTAL_HEAT_FACTOR -> QuantityKind.TOTAL_HEAT_FACTOR;
             case LATENT_HEAT_FACTOR -> QuantityKind.LATENT_HEAT_FACTOR;
             case FOULING_RESISTANCE -> QuantityKind.FOULING_RESISTANCE;
+            case VOLUME -> QuantityKind.VOLUME;
+            case MASS -> QuantityKind.MASS;
+            case ENERGY -> QuantityKind.ENERGY;
+            case SPEED -> QuantityKind.SPEED;
+            case FREQUENCY -> QuantityKind.FREQUENCY;
             case RATIO -> QuantityKind.RATIO;
         };
     }

@@ -49,6 +49,16 @@ final class UnitSlips {
             celsius("evaporatorAir.enteringTemperature", -50, 60),
             celsius("evaporatorAir.leavingTemperature", -60, 60));
 
+    /** Usual inputs at the ports of a compressor. */
+    static final List<Usual> COMPRESSION = List.of(
+            ofCritical("suction.pressure", 0.005, 0.7),
+            celsius("suction.saturationTemperature", -80, 40),
+            celsius("suction.temperature", -80, 80),
+            kelvin("suction.superheat", 0, 60),
+            ofCritical("discharge.pressure", 0.02, 3),
+            celsius("discharge.saturationTemperature", -30, 100),
+            celsius("discharge.temperature", 0, 250));
+
     /** The usual range of an input, SI, or as shares of the critical pressure. */
     record Usual(String path, double low, double high, boolean ofCriticalPressure) {}
 

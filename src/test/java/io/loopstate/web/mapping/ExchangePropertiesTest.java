@@ -30,7 +30,8 @@ class ExchangePropertiesTest {
             SaturationMapping.OPERATION,
             TableMapping.OPERATION,
             DesignMapping.OPERATION,
-            ReadingsMapping.OPERATION);
+            ReadingsMapping.OPERATION,
+            ProcessMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
     private static final Set<String> PLAIN = Set.of(
@@ -48,6 +49,16 @@ class ExchangePropertiesTest {
             "evaporatorInletQuality",
             "isentropicEfficiency",
             "difference",
+            "volumeRatio",
+            "polytropicEfficiency",
+            "isentropicIndex",
+            "polytropicIndex",
+            "efficiency",
+            "heatCapacityRatio",
+            "index",
+            "massShare",
+            "volumeShare",
+            "outletQuality",
             "status");
 
     private static final List<String> REFRIGERANTS =
@@ -173,6 +184,32 @@ class ExchangePropertiesTest {
                 });
     }
 
+    /** Compressions of machines that exist, and of some that cannot. */
+    @Provide
+    Arbitrary<Map<String, String>> compressions() {
+        Arbitrary<String> measure = Arbitraries.of(
+                "isentropicEfficiency", "polytropicEfficiency", "polytropicIndex", "discharge.temperature");
+        return Combinators.combine(
+                        Arbitraries.of(REFRIGERANTS),
+                        numbers(-10, 150, "psig"),
+                        numbers(0, 60, "delta_degF"),
+                        Arbitraries.doubles().between(1.1, 12).ofScale(3),
+                        measure,
+                        Arbitraries.doubles().between(0.4, 1.2).ofScale(3),
+                        numbers(80, 300, "degF"))
+                .as((refrigerant, suction, superheat, ratio, kind, number, hot) -> {
+                    Map<String, String> request = new LinkedHashMap<>();
+                    request.put("refrigerant", refrigerant);
+                    request.put("suction.pressure", suction);
+                    request.put("suction.superheat", superheat);
+                    request.put("pressureRatio", ratio.toString());
+                    request.put(kind, kind.startsWith("discharge") ? hot : number.toString());
+                    request.put("massFlow", "60.0 lb_per_h");
+                    request.put("explain", "true");
+                    return request;
+                });
+    }
+
     private static Arbitrary<String> numbers(double low, double high, String unit) {
         return Arbitraries.doubles().between(low, high).ofScale(4).map(number -> number + " " + unit);
     }
@@ -214,6 +251,22 @@ class ExchangePropertiesTest {
     @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
     void anyReadingsAreAnsweredOrRefused(@ForAll("readings") Map<String, String> values) {
         expectMostlyAnswers(Service.get(ReadingsMapping.OPERATION, new Requests(values).query()), 50);
+    }
+
+    @Property(tries = 500)
+    @StatisticsReport(StatisticsReport.StatisticsReportMode.OFF)
+    void anyCompressionIsAnsweredOrRefused(@ForAll("compressions") Map<String, String> values) {
+        expectMostlyAnswers(Service.get(ProcessMapping.OPERATION, new Requests(values).query()), 50);
+    }
+
+    @Property(tries = 200)
+    void queryAndBodyOfACompressionGiveTheSameBytes(@ForAll("compressions") Map<String, String> values) {
+        sameBytes(ProcessMapping.OPERATION, values);
+    }
+
+    @Property(tries = 200)
+    void unitSystemsAgreeOnCompressions(@ForAll("compressions") Map<String, String> values) {
+        unitSystemsAgree(ProcessMapping.OPERATION, values);
     }
 
     @Property(tries = 500)

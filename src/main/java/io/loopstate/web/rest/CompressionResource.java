@@ -1,0 +1,63 @@
+package io.loopstate.web.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.ProcessReply;
+import io.loopstate.web.dto.ProcessRequest;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.ProcessMapping;
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/** What a compressor does. */
+@Path("/v1/compression")
+@Produces(MediaType.APPLICATION_JSON)
+@NonBlocking
+@Tag(name = "compression")
+public class CompressionResource {
+    private static final String PROCESS =
+            "One compression of any refrigerant, or of air, along the path of the real fluid: isentropic, with an isentropic "
+                    + "or a polytropic efficiency, with an index n, or from a measured discharge temperature, which gives the "
+                    + "efficiencies. The isothermal limit and the ideal-gas formulas stand beside it. Wet suction is "
+                    + "understood and warned of.";
+
+    private final Exchange exchange;
+
+    /** Called by the container. */
+    @Inject
+    public CompressionResource(Exchange exchange) {
+        this.exchange = exchange;
+    }
+
+    /** One compression, from a query. */
+    @GET
+    @Path("/process")
+    @Operation(operationId = "getCompression", summary = "One compression", description = PROCESS)
+    public ProcessReply process(@Context UriInfo uri) {
+        return exchange.answer(ProcessMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** One compression, from a body. */
+    @POST
+    @Path("/process")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateCompression", summary = "One compression", description = PROCESS)
+    public ProcessReply process(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = ProcessRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(ProcessMapping.OPERATION, body, uri.getQueryParameters());
+    }
+}

@@ -53,7 +53,18 @@ class ArchitectureTest {
                             "engine.property",
                             "engine.flash",
                             "engine.transport")),
-            entry("engine.cycle", List.of("engine")),
+            entry("engine.air", List.of("engine.error", "engine.numerics")),
+            entry(
+                    "engine.cycle",
+                    List.of(
+                            "engine.error",
+                            "engine.numerics",
+                            "engine.eos",
+                            "engine.fluid",
+                            "engine.property",
+                            "engine.flash",
+                            "engine.transport",
+                            "engine.component")),
             entry(
                     "engine.compression",
                     List.of(
@@ -66,6 +77,19 @@ class ArchitectureTest {
                             "engine.transport",
                             "engine.component",
                             "engine.cycle")),
+            entry(
+                    "engine.rejection",
+                    List.of(
+                            "engine.error",
+                            "engine.numerics",
+                            "engine.eos",
+                            "engine.fluid",
+                            "engine.property",
+                            "engine.flash",
+                            "engine.transport",
+                            "engine.component",
+                            "engine.cycle",
+                            "engine.air")),
             entry("units", List.of()),
             entry("web.dto", List.of()),
             entry("web.problem", List.of("web.dto", "engine.error")),

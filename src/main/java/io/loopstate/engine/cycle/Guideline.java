@@ -43,6 +43,10 @@ public enum Guideline {
     LINE_PROBE_ACCURACY(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(1)),
     /** Fan power over airflow, which is a pressure, above which the air is in doubt. */
     MAX_FAN_PRESSURE(QuantityKind.PRESSURE_DIFFERENCE, 2500),
+    /** Least airflow of a comfort evaporator for each ton of refrigeration: 300 cfm. */
+    MIN_EVAPORATOR_AIRFLOW(QuantityKind.VOLUME_FLOW, cubicFeetPerMinute(300)),
+    /** Most airflow of a comfort evaporator for each ton of refrigeration: 500 cfm. */
+    MAX_EVAPORATOR_AIRFLOW(QuantityKind.VOLUME_FLOW, cubicFeetPerMinute(500)),
     /** Least heat rejected over heat taken up: a cool condenser above a warm evaporator. */
     MIN_HEAT_REJECTION_FACTOR(QuantityKind.RATIO, 1.05),
     /** Upper end of heat rejected over heat taken up, low temperature. */
@@ -82,6 +86,10 @@ public enum Guideline {
 
     private static double fahrenheit(double value) {
         return (value + 459.67) / 1.8;
+    }
+
+    private static double cubicFeetPerMinute(double value) {
+        return value * 0.028316846592 / 60;
     }
 
     private static double fahrenheitDifference(double value) {

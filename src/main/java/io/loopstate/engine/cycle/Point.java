@@ -22,7 +22,8 @@ public record Point(PointName name, State state, OptionalDouble superheat, Optio
         Objects.requireNonNull(subcooling);
     }
 
-    static Point of(PointName name, Equilibrium equilibrium, State state) {
+    /** A state with its distances from saturation. */
+    public static Point of(PointName name, Equilibrium equilibrium, State state) {
         return new Point(
                 name,
                 state,

@@ -66,7 +66,8 @@ public final class SharedFindings {
         }
     }
 
-    static void nearCritical(Findings findings, String subject, double pressure, double criticalPressure) {
+    /** A pressure close to the critical one; Pa. */
+    public static void nearCritical(Findings findings, String subject, double pressure, double criticalPressure) {
         findings.above(
                 Guideline.NEAR_CRITICAL_PRESSURE,
                 pressure / criticalPressure,
@@ -89,7 +90,8 @@ public final class SharedFindings {
         }
     }
 
-    static void glide(
+    /** A glide worth knowing. */
+    public static void glide(
             Findings findings, SaturationTemperatures evaporating, Optional<SaturationTemperatures> condensing) {
         glide(
                 findings,
@@ -98,7 +100,8 @@ public final class SharedFindings {
                         condensing.map(SaturationTemperatures::glide).orElse(0.0)));
     }
 
-    static void glide(Findings findings, double glide) {
+    /** A glide worth knowing. */
+    public static void glide(Findings findings, double glide) {
         findings.above(
                 Guideline.MAX_UNNOTICED_GLIDE,
                 glide,
@@ -128,7 +131,8 @@ public final class SharedFindings {
                         + " line; the motor is cooled less and the discharge runs hotter.");
     }
 
-    static void superheatAtEvaporator(Findings findings, double superheat) {
+    /** More superheat than usual at the evaporator; K. */
+    public static void superheatAtEvaporator(Findings findings, double superheat) {
         findings.above(
                 Guideline.MAX_EVAPORATOR_SUPERHEAT,
                 superheat,
@@ -139,7 +143,7 @@ public final class SharedFindings {
     }
 
     /** Subcooling of a liquid that holds no vapor. */
-    static void subcooling(Findings findings, double subcooling) {
+    public static void subcooling(Findings findings, double subcooling) {
         if (subcooling <= 0) {
             findings.add(
                     FindingCode.NO_SUBCOOLING,
@@ -184,7 +188,8 @@ public final class SharedFindings {
         }
     }
 
-    static void carnot(Findings findings, OptionalDouble coefficient, OptionalDouble carnot) {
+    /** A coefficient of performance above that of Carnot. */
+    public static void carnot(Findings findings, OptionalDouble coefficient, OptionalDouble carnot) {
         if (coefficient.isPresent() && carnot.isPresent() && coefficient.getAsDouble() > carnot.getAsDouble()) {
             findings.add(
                     FindingCode.ABOVE_CARNOT,

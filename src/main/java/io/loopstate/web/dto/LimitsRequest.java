@@ -54,4 +54,10 @@ public record LimitsRequest(
         @Schema(description = "Default: 0.5.") Double minVolumetricEfficiency,
 
         @Schema(description = "Of a measured compression. Default: 0.4.")
-        Double minIsentropicEfficiency) {}
+        Double minIsentropicEfficiency,
+
+        @Schema(description = "Heat rejected over heat taken up, usual lower end. Default: 1.05.")
+        Double minHeatRejectionFactor,
+
+        @Schema(description = "Heat rejected over heat taken up, usual upper end. Default: 1.75.")
+        Double maxHeatRejectionFactor) {}

@@ -19,6 +19,10 @@ final class Cautions {
 
     private Cautions() {}
 
+    static List<String> withoutRefrigerant() {
+        return ALWAYS;
+    }
+
     static List<String> of(Optional<SafetyGroups.Entry> group) {
         List<String> cautions = new ArrayList<>();
         cautions.add(group.map(entry -> entry.designation() + " is in safety group " + entry.safetyGroup() + ": "

@@ -16,9 +16,12 @@ public final class Contract {
                     StateMapping.OPERATION,
                     SaturationMapping.OPERATION,
                     TableMapping.OPERATION,
+                    MoistAirMapping.OPERATION,
                     DesignMapping.OPERATION,
                     ReadingsMapping.OPERATION,
-                    ProcessMapping.OPERATION)
+                    ProcessMapping.OPERATION,
+                    DutyMapping.OPERATION,
+                    AirSideMapping.OPERATION)
             .stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));

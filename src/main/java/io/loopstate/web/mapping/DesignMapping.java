@@ -4,18 +4,14 @@ import io.loopstate.engine.component.CompressorKind;
 import io.loopstate.engine.component.CompressorModel;
 import io.loopstate.engine.component.LineLosses;
 import io.loopstate.engine.component.OutletCondition;
-import io.loopstate.engine.component.SaturationBasis;
-import io.loopstate.engine.component.SaturationLevel;
 import io.loopstate.engine.component.SuctionLineGain;
 import io.loopstate.engine.cycle.DesignCycle;
 import io.loopstate.engine.cycle.Size;
 import io.loopstate.web.dto.CompressorType;
 import io.loopstate.web.dto.DesignReply;
 import io.loopstate.web.dto.DesignRequest;
-import io.loopstate.web.dto.LevelRequest;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /** The cycle from design conditions. */
@@ -23,9 +19,7 @@ public final class DesignMapping {
     private static final String[] EVAPORATOR_OUTLET = {
         "superheat", "evaporatorOutletTemperature", "evaporatorOutletQuality"
     };
-    private static final String[] CONDENSER_OUTLET = {
-        "subcooling", "condenserOutletTemperature", "condenserOutletQuality", "gasCoolerOutletTemperature"
-    };
+    private static final String[] CONDENSER_OUTLET = OutletConditions.CONDENSER;
 
     /** The calculation. */
     public static final Operation<DesignRequest, DesignCycle.Spec, DesignCycle.Result, DesignReply> OPERATION =
@@ -51,8 +45,8 @@ public final class DesignMapping {
         DesignRequest request = input.request();
         return new DesignCycle.Spec(
                 input.equilibrium(),
-                input.engine("evaporating", () -> level(request.evaporating())),
-                input.engine("condensing", () -> level(request.condensing())),
+                input.engine("evaporating", () -> OutletConditions.level(request.evaporating())),
+                input.engine("condensing", () -> OutletConditions.level(request.condensing())),
                 evaporatorOutlet(request),
                 condenserOutlet(request),
                 compressor(request),
@@ -61,16 +55,6 @@ public final class DesignMapping {
                 input.atmosphere().pressure(),
                 Guidances.of(input),
                 input.explain());
-    }
-
-    private static SaturationLevel level(LevelRequest level) {
-        return level.temperature() == null
-                ? SaturationLevel.pressure(level.pressure().value())
-                : SaturationLevel.temperature(
-                        level.temperature().value(),
-                        level.basis() == null
-                                ? SaturationBasis.DEW
-                                : SaturationBasis.valueOf(level.basis().name()));
     }
 
     private static OutletCondition evaporatorOutlet(DesignRequest request) {
@@ -84,14 +68,11 @@ public final class DesignMapping {
     }
 
     private static OutletCondition condenserOutlet(DesignRequest request) {
-        if (request.subcooling() != null) {
-            return OutletCondition.subcooling(request.subcooling().value());
-        }
-        return request.condenserOutletQuality() == null
-                ? OutletCondition.temperature(Objects.requireNonNullElse(
-                                request.condenserOutletTemperature(), request.gasCoolerOutletTemperature())
-                        .value())
-                : OutletCondition.quality(request.condenserOutletQuality());
+        return OutletConditions.condenser(
+                request.subcooling(),
+                request.condenserOutletTemperature(),
+                request.condenserOutletQuality(),
+                request.gasCoolerOutletTemperature());
     }
 
     private static CompressorModel compressor(DesignRequest request) {

@@ -93,7 +93,7 @@ final class EngineFaults {
         Optional<QuantityKind> member =
                 path.map(p -> input.shape().leaves().get(p)).map(m -> m.kind() == null ? QuantityKind.RATIO : m.kind());
         if (e.variable().isEmpty()) {
-            return member.filter(kind -> e.input().equals(path.map(Paths::last)));
+            return member.filter(kind -> e.input().equals(path) || e.input().equals(path.map(Paths::last)));
         }
         QuantityKind variable = EngineKinds.of(e.variable().get());
         // The engine speaks of a pressure drop as of a pressure.

@@ -1,5 +1,6 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.cycle.Finding;
 import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.flash.Equilibrium;
@@ -9,6 +10,8 @@ import io.loopstate.units.Atmosphere;
 import io.loopstate.units.PressureReference;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.units.Reading;
+import io.loopstate.web.dto.AirBasis;
+import io.loopstate.web.dto.AirEnthalpyDatum;
 import io.loopstate.web.dto.AtmosphereOrigin;
 import io.loopstate.web.dto.Basis;
 import io.loopstate.web.dto.EquationOfState;
@@ -27,6 +30,16 @@ import java.util.OptionalDouble;
 
 /** What every reply carries so that it can be trusted: basis, warnings, cautions, working. */
 public final class Trust {
+    private static final List<io.loopstate.web.dto.Source> AIR_SOURCES = List.of(
+            new io.loopstate.web.dto.Source(
+                    "ASHRAE Handbook - Fundamentals 2017, chapter 1, Psychrometrics (equations from memory)", null),
+            new io.loopstate.web.dto.Source(
+                    "W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 31 (2002) 387, saturation over water",
+                    "10.1063/1.1461829"),
+            new io.loopstate.web.dto.Source("IAPWS R14-08 (2011), saturation over ice", null),
+            new io.loopstate.web.dto.Source(
+                    "A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527, enhancement factor (from memory)", null));
+
     private final String engineVersion;
     private final SafetyGroups safetyGroups;
 
@@ -44,6 +57,17 @@ public final class Trust {
     /** The basis of a reply that can hold transport properties. */
     Basis basisWithTransport(Input<?> input) {
         return basis(input, transport(input.transport()));
+    }
+
+    /** The basis of a reply about moist air. */
+    AirBasis airBasis(Input<?> input, EnthalpyDatum datum) {
+        return new AirBasis(
+                engineVersion,
+                "ideal-gas relations of moist air with measured saturation pressures and enhancement factor",
+                AIR_SOURCES,
+                AirEnthalpyDatum.valueOf(datum.name()),
+                atmosphere(input),
+                UnitSet.valueOf(input.output().system().name()));
     }
 
     static TransportSources transport(TransportProperties transport) {
@@ -118,6 +142,11 @@ public final class Trust {
 
     List<String> cautions(Input<?> input) {
         return Cautions.of(safetyGroups.of(input.equilibrium().refrigerant().designation()));
+    }
+
+    /** The cautions of a reply that is about no refrigerant. */
+    List<String> airCautions() {
+        return Cautions.withoutRefrigerant();
     }
 
     /** The steps of the engine after those that made absolute pressures; {@code null} where nobody asked. */

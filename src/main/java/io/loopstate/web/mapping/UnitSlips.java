@@ -59,6 +59,28 @@ final class UnitSlips {
             celsius("discharge.saturationTemperature", -30, 100),
             celsius("discharge.temperature", 0, 250));
 
+    /** Usual inputs of a condenser's duty. */
+    static final List<Usual> DUTY = List.of(
+            celsius("condensing.temperature", -20, 100),
+            ofCritical("condensing.pressure", 0.05, 2),
+            celsius("condenserInletTemperature", 0, 200),
+            celsius("evaporating.temperature", -80, 40),
+            ofCritical("evaporating.pressure", 0.01, 0.5),
+            kelvin("superheat", 0, 40),
+            kelvin("subcooling", 0, 40),
+            celsius("condenserOutletTemperature", -30, 90),
+            celsius("gasCoolerOutletTemperature", 0, 90));
+
+    /** Usual air of a coil. */
+    static final List<Usual> AIR_SIDE = List.of(
+            celsius("entering.dryBulb", -50, 60),
+            celsius("entering.wetBulb", -50, 60),
+            celsius("entering.dewPoint", -60, 40),
+            celsius("leaving.dryBulb", -60, 90),
+            celsius("leaving.wetBulb", -60, 60),
+            celsius("leaving.dewPoint", -60, 40),
+            celsius("saturationTemperature", -80, 100));
+
     /** The usual range of an input, SI, or as shares of the critical pressure. */
     record Usual(String path, double low, double high, boolean ofCriticalPressure) {}
 

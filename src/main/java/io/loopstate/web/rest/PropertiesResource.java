@@ -1,6 +1,8 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.MoistAirReply;
+import io.loopstate.web.dto.MoistAirRequest;
 import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
 import io.loopstate.web.dto.StateReply;
@@ -8,6 +10,7 @@ import io.loopstate.web.dto.StateRequest;
 import io.loopstate.web.dto.TableReply;
 import io.loopstate.web.dto.TableRequest;
 import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.MoistAirMapping;
 import io.loopstate.web.mapping.SaturationMapping;
 import io.loopstate.web.mapping.StateMapping;
 import io.loopstate.web.mapping.TableMapping;
@@ -44,6 +47,11 @@ public class PropertiesResource {
     private static final String TABLE =
             "The tables of a handbook for any range and any units: saturation over temperature or pressure, "
                     + "or superheated vapor at one pressure over temperature or superheat; at most 500 rows.";
+
+    private static final String MOIST_AIR =
+            "The psychrometric chart: wet bulb, humidity, dew point, enthalpy, volume and density of air at this altitude, "
+                    + "and what the factors 1.08, 4.5 and 0.68 are for it. Give any two of dry bulb, wet bulb, relative "
+                    + "humidity, dew point, humidity ratio and enthalpy.";
 
     private final Exchange exchange;
 
@@ -129,5 +137,30 @@ public class PropertiesResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(TableMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** Moist air, from a query. */
+    @GET
+    @Path("/moist-air")
+    @NonBlocking
+    @Operation(operationId = "getMoistAir", summary = "Moist air from two of its variables", description = MOIST_AIR)
+    public MoistAirReply moistAir(@Context UriInfo uri) {
+        return exchange.answer(MoistAirMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** Moist air, from a body. */
+    @POST
+    @Path("/moist-air")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @NonBlocking
+    @Operation(
+            operationId = "calculateMoistAir",
+            summary = "Moist air from two of its variables",
+            description = MOIST_AIR)
+    public MoistAirReply moistAir(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = MoistAirRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(MoistAirMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

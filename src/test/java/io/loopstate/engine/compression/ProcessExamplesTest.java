@@ -50,7 +50,8 @@ class ProcessExamplesTest {
                 ProcessMeasure.Kind.DISCHARGE_TEMPERATURE,
                 example.given("temperature", "2")));
         State inlet = result.points().get(0).state();
-        // The book's own volume: 0.0703 m3/kg, which its tables have at 2.5, not 2.4 bar (the product p v of a vapor hardly
+        // The book's own volume: 0.0703 m3/kg, which its tables have at 2.5, not 2.4 bar (the product p v of a vapor
+        // hardly
         // changes there, so it should be 4 % more), hence the flow is checked with it and the deviation is held.
         double printed = example.table("specific volume", "1");
         double flow = example.given("inlet volume flow") / printed;

@@ -29,9 +29,12 @@ class ExchangePropertiesTest {
             StateMapping.OPERATION,
             SaturationMapping.OPERATION,
             TableMapping.OPERATION,
+            MoistAirMapping.OPERATION,
             DesignMapping.OPERATION,
             ReadingsMapping.OPERATION,
-            ProcessMapping.OPERATION);
+            ProcessMapping.OPERATION,
+            DutyMapping.OPERATION,
+            AirSideMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
     private static final Set<String> PLAIN = Set.of(
@@ -59,6 +62,12 @@ class ExchangePropertiesTest {
             "massShare",
             "volumeShare",
             "outletQuality",
+            "relativeHumidity",
+            "sensibleHeatRatio",
+            "effectiveness",
+            "machineHeatRejectionFactor",
+            "balanceDifference",
+            "degreeOfSaturation",
             "status");
 
     private static final List<String> REFRIGERANTS =

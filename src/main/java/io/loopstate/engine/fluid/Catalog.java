@@ -15,10 +15,11 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The fluids shipped with the engine. The list is read at once, a fluid's coefficients when it is first asked for.
+ * The fluids and blends shipped with the engine. The lists are read at once, a fluid's coefficients when it is first asked for.
  */
 public final class Catalog {
     private static final String FOLDER = "/fluids/";
+    private static final String MIXTURES = "/mixtures/";
 
     /** What the list holds of a fluid before its file is read. */
     private record Entry(String designation, String file, String name) {}
@@ -26,6 +27,8 @@ public final class Catalog {
     private final Map<String, Entry> entries = new LinkedHashMap<>();
     private final Map<String, Entry> byKey = new HashMap<>();
     private final Map<String, Fluid> loaded = new ConcurrentHashMap<>();
+    private final Blends blends;
+    private final Map<String, String> blendByKey = new HashMap<>();
 
     private Catalog(JsonObject index) {
         for (JsonObject item : index.objects("fluids")) {
@@ -35,23 +38,33 @@ public final class Catalog {
             byKey.putIfAbsent(key(entry.name()), entry);
             item.optionalTexts("aliases").forEach(alias -> byKey.putIfAbsent(key(alias), entry));
         }
+        blends = new Blends(this, Catalog::mixtures);
+        blends.designations().forEach(d -> blendByKey.putIfAbsent(key(d), d));
     }
 
     /** The catalog on the class path. */
     public static Catalog bundled() {
-        try (InputStream stream = open("index.json")) {
+        try (InputStream stream = open(FOLDER + "index.json")) {
             return new Catalog(JsonObject.read(stream));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static InputStream open(String file) throws IOException {
-        InputStream stream = Catalog.class.getResourceAsStream(FOLDER + file);
+    private static InputStream open(String path) throws IOException {
+        InputStream stream = Catalog.class.getResourceAsStream(path);
         if (stream == null) {
-            throw new IOException("no resource " + FOLDER + file);
+            throw new IOException("no resource " + path);
         }
         return stream;
+    }
+
+    private static JsonObject mixtures(String file) {
+        try (InputStream stream = open(MIXTURES + file)) {
+            return JsonObject.read(stream);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Designations in catalog order. */
@@ -72,21 +85,72 @@ public final class Catalog {
         return Optional.ofNullable(byKey.get(key(designation))).map(this::load);
     }
 
+    /** Designations of the blends whose composition is on file. */
+    public Collection<String> blendDesignations() {
+        return List.copyOf(blends.designations());
+    }
+
+    /** The blends whose phase boundary is on file, in catalog order; reads what was not read yet. */
+    public List<Blend> blends() {
+        return blends.designations().stream()
+                .map(blends::blend)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The compositions of all catalogued blends in catalog order, whether or not their figures are on file. */
+    public List<Mixture> mixtures() {
+        return blends.designations().stream().map(blends::mixture).toList();
+    }
+
+    /** The composition of a catalogued blend by designation, spelled as for {@link #find}. */
+    public Optional<Mixture> mixture(String designation) {
+        return Optional.ofNullable(blendByKey.get(key(designation))).map(blends::mixture);
+    }
+
+    /**
+     * A mixture of the caller's own composition; where a catalogued blend has it, in whatever order, that blend's.
+     *
+     * <p>Two to ten pure components, each once, each at least 1e-6 of the mass, in all 1 to 1e-6.
+     *
+     * @throws CompositionException for whatever else
+     */
+    public Mixture mixture(Composition composition) {
+        return blends.mixture(composition);
+    }
+
+    boolean isBlend(String designation) {
+        return blendByKey.containsKey(key(designation));
+    }
+
+    /** A fluid or a blend by designation, name or alias, spelled as for {@link #find}. */
+    public Optional<Refrigerant> refrigerant(String designation) {
+        Optional<Refrigerant> fluid = find(designation).map(Refrigerant.class::cast);
+        return fluid.isPresent()
+                ? fluid
+                : Optional.ofNullable(blendByKey.get(key(designation))).flatMap(blends::blend);
+    }
+
     private Fluid load(Entry entry) {
         return loaded.computeIfAbsent(entry.designation(), d -> {
             try {
-                return FluidReader.read(open(entry.file()));
+                return FluidReader.read(open(FOLDER + entry.file()));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         });
     }
 
-    /** Up to {@code limit} designations spelled most like the one given, the nearest first. */
+    /** Up to {@code limit} designations of fluids and computed blends spelled most like the one given, the nearest first. */
     public List<String> similar(String designation, int limit) {
         String wanted = key(designation);
         List<Map.Entry<Integer, String>> ranked = new ArrayList<>();
         byKey.forEach((key, entry) -> ranked.add(Map.entry(unlikeness(wanted, key), entry.designation())));
+        blendByKey.forEach((key, blend) -> {
+            if (blends.hasFigures(blend)) {
+                ranked.add(Map.entry(unlikeness(wanted, key), blend));
+            }
+        });
         return ranked.stream()
                 .filter(r -> r.getKey() <= 1 + Math.max(2, wanted.length() / 3))
                 .sorted(Comparator.comparing((Map.Entry<Integer, String> r) -> r.getKey())

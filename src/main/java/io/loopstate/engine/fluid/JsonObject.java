@@ -137,6 +137,15 @@ public final class JsonObject {
         return List.copyOf(texts);
     }
 
+    /** Arrays of arrays of texts. */
+    List<List<String>> textLists(String name) {
+        List<List<String>> lists = new ArrayList<>();
+        for (Object row : required(name, List.class)) {
+            lists.add(((List<?>) row).stream().map(String.class::cast).toList());
+        }
+        return List.copyOf(lists);
+    }
+
     /** Arrays of arrays of numbers, copies. */
     public double[][] matrix(String name) {
         List<?> rows = required(name, List.class);

@@ -111,6 +111,56 @@ public final class ChebyshevPieces {
         return c;
     }
 
+    /** The derivative, as series on the same intervals. */
+    public ChebyshevPieces derivative() {
+        double[] slopes = new double[coefficients.length];
+        for (int i = 0; i < size(); i++) {
+            int base = i * NODES;
+            double scale = 2 / (ends[i + 1] - ends[i]);
+            double later = 0;
+            double latest = 0;
+            for (int j = NODES - 1; j > 0; j--) {
+                // c'_(j-1) = c'_(j+1) + 2 j c_j
+                double next = later + 2 * j * coefficients[base + j];
+                slopes[base + j - 1] = scale * (j == 1 ? 0.5 * next : next);
+                later = latest;
+                latest = next;
+            }
+        }
+        return new ChebyshevPieces(ends, slopes);
+    }
+
+    /**
+     * Intervals that double in length away from one end, so that each has one accuracy to reach, then halved as {@link #fit}
+     * does.
+     *
+     * @param near the end at which the intervals are shortest
+     * @param width of the first interval
+     * @param tolerance as for {@link #fit}
+     */
+    public static ChebyshevPieces graded(
+            DoubleUnaryOperator function, double near, double far, double width, double tolerance) {
+        double sign = Math.signum(far - near);
+        boolean last = Math.abs(far - near) <= 1.5 * width;
+        double middle = last ? far : near + sign * width;
+        ChebyshevPieces first = fit(function, Math.min(near, middle), Math.max(near, middle), tolerance);
+        if (last) {
+            return first;
+        }
+        ChebyshevPieces rest = graded(function, middle, far, 2 * width, tolerance);
+        return sign > 0 ? first.then(rest) : rest.then(first);
+    }
+
+    /** Lower end of the first interval. */
+    public double from() {
+        return ends[0];
+    }
+
+    /** Upper end of the last interval. */
+    public double to() {
+        return ends[ends.length - 1];
+    }
+
     /** Value at x, which is taken to lie between the ends. Clenshaw (1955). */
     public double at(double x) {
         int i = interval(x);

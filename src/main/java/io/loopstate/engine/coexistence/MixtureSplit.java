@@ -1,0 +1,175 @@
+package io.loopstate.engine.coexistence;
+
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.numerics.Roots;
+import java.util.Optional;
+
+/**
+ * The division into liquid and vapor at a temperature or a pressure and one more property of the whole, for states known to
+ * lie inside the phase boundary.
+ *
+ * <p>Newton's method from a line between the two points of the boundary; where that does not settle, a bracketed search over
+ * the vapor fraction, each step of which starts from the one before.
+ */
+public final class MixtureSplit {
+    private static final int LADDER = 24;
+    private static final double SEARCH_TOLERANCE = 1e-14;
+
+    private final PhaseBoundary boundary;
+    private final Feed feed;
+
+    public MixtureSplit(PhaseBoundary boundary) {
+        this.boundary = boundary;
+        this.feed = boundary.feed();
+    }
+
+    /**
+     * @param fixed TEMPERATURE or PRESSURE
+     * @param second any other variable
+     * @throws EngineException NOT_CONVERGED
+     */
+    public Split at(SplitVariable fixed, double fixedValue, SplitVariable second, double value) {
+        boolean isotherm = fixed == SplitVariable.TEMPERATURE;
+        BoundaryPoint dense =
+                isotherm ? boundary.atTemperature(fixedValue, true) : boundary.atPressure(fixedValue, true);
+        BoundaryPoint thin =
+                isotherm ? boundary.atTemperature(fixedValue, false) : boundary.atPressure(fixedValue, false);
+        Line line = new Line(feed, dense, thin);
+        double share = share(second, value, line);
+        Optional<Split> split = new SplitSolver(feed, fixed, fixedValue, second, value).solve(line.at(share));
+        return split.or(() -> new Search(feed, fixed, fixedValue, second, value).along(line))
+                .orElseThrow(() -> EngineException.of(
+                        ErrorCode.NOT_CONVERGED, "division into liquid and vapor at " + fixedValue + " " + fixed));
+    }
+
+    /** How far the state is from the dense end, from the values at both ends. */
+    private double share(SplitVariable second, double value, Line line) {
+        double share = switch (second) {
+            case VAPOR_FRACTION, QUALITY -> value;
+            case TEMPERATURE ->
+                (value - line.dense.temperature()) / (line.thin.temperature() - line.dense.temperature());
+            case PRESSURE -> (value - line.dense.pressure()) / (line.thin.pressure() - line.dense.pressure());
+            default -> {
+                double a = PhaseProperty.value(
+                        second,
+                        feed.phase(line.dense.temperature(), line.dense.density())
+                                .state());
+                double b = PhaseProperty.value(
+                        second,
+                        feed.phase(line.thin.temperature(), line.thin.density()).state());
+                yield (value - a) / (b - a);
+            }
+        };
+        return Math.max(0.0, Math.min(1.0, share));
+    }
+
+    /** Starting values between the two points of the boundary. */
+    private record Line(Feed feed, BoundaryPoint dense, BoundaryPoint thin) {
+        SplitSolver.Iterate at(double share) {
+            int n = feed.size();
+            double[] liquid = new double[n];
+            double[] vapor = new double[n];
+            for (int i = 0; i < n; i++) {
+                liquid[i] = mix(logAmount(dense, true, i), logAmount(thin, true, i), share);
+                vapor[i] = mix(logAmount(dense, false, i), logAmount(thin, false, i), share);
+            }
+            double fraction = mix(dense.bubble() ? 0 : 1, thin.bubble() ? 0 : 1, share);
+            return new SplitSolver.Iterate(
+                    mix(Math.log(dense.temperature()), Math.log(thin.temperature()), share), fraction, liquid, vapor);
+        }
+
+        private double logAmount(BoundaryPoint point, boolean liquid, int i) {
+            boolean whole = point.bubble() == liquid;
+            return Math.log(whole ? feed.moleFraction(i) * point.density() : point.incipient()[i]);
+        }
+
+        private static double mix(double a, double b, double share) {
+            return a + share * (b - a);
+        }
+    }
+
+    /** The slower way, over the vapor fraction. */
+    private static final class Search {
+        private final Feed feed;
+        private final SplitVariable fixed;
+        private final double fixedValue;
+        private final SplitVariable second;
+        private final double value;
+
+        Search(Feed feed, SplitVariable fixed, double fixedValue, SplitVariable second, double value) {
+            this.feed = feed;
+            this.fixed = fixed;
+            this.fixedValue = fixedValue;
+            this.second = second;
+            this.value = value;
+        }
+
+        Optional<Split> along(Line line) {
+            Split before = null;
+            SplitSolver.Iterate start = line.at(0);
+            for (int k = 0; k <= LADDER; k++) {
+                // closest together at both ends, where little of a phase is left and its composition changes most
+                double x = (double) k / LADDER;
+                double fraction = x * x * (3 - 2 * x);
+                Optional<Split> step = at(fraction, start);
+                if (step.isEmpty()) {
+                    return Optional.empty();
+                }
+                Split here = step.get();
+                if (before != null && (excess(before) <= 0) != (excess(here) <= 0)) {
+                    return refine(before, here);
+                }
+                before = here;
+                start = iterate(here);
+            }
+            return Optional.empty();
+        }
+
+        private Optional<Split> refine(Split low, Split high) {
+            SplitSolver.Iterate start = iterate(low);
+            double fraction = Roots.brent(
+                    x -> at(x, start).map(this::excess).orElse(Double.NaN),
+                    low.vaporFraction(),
+                    high.vaporFraction(),
+                    SEARCH_TOLERANCE,
+                    "search over the vapor fraction");
+            return at(fraction, start)
+                    .flatMap(s -> new SplitSolver(feed, fixed, fixedValue, second, value).solve(iterate(s)));
+        }
+
+        private Optional<Split> at(double fraction, SplitSolver.Iterate start) {
+            SplitSolver.Iterate moved =
+                    new SplitSolver.Iterate(start.logTemperature(), fraction, start.liquid(), start.vapor());
+            return new SplitSolver(feed, fixed, fixedValue, SplitVariable.VAPOR_FRACTION, fraction).solve(moved);
+        }
+
+        private static SplitSolver.Iterate iterate(Split split) {
+            return new SplitSolver.Iterate(
+                    Math.log(split.temperature()),
+                    split.vaporFraction(),
+                    log(split.liquidAmounts()),
+                    log(split.vaporAmounts()));
+        }
+
+        private static double[] log(double[] amounts) {
+            double[] result = new double[amounts.length];
+            for (int i = 0; i < amounts.length; i++) {
+                result[i] = Math.log(amounts[i]);
+            }
+            return result;
+        }
+
+        private double excess(Split split) {
+            return switch (second) {
+                case TEMPERATURE -> split.temperature() - value;
+                case PRESSURE -> split.pressure() - value;
+                case QUALITY -> split.quality() - value;
+                case VAPOR_FRACTION -> split.vaporFraction() - value;
+                default ->
+                    split.mix(PhaseProperty.value(second, split.liquid()), PhaseProperty.value(second, split.vapor()))
+                            - value;
+            };
+        }
+    }
+}

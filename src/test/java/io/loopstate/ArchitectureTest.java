@@ -35,11 +35,18 @@ class ArchitectureTest {
             entry("engine.error", List.of()),
             entry("engine.numerics", List.of("engine.error")),
             entry("engine.eos", List.of("engine.error", "engine.numerics")),
+            entry("engine.coexistence", List.of("engine.error", "engine.numerics", "engine.eos")),
             entry("engine.fluid", List.of("engine.error", "engine.numerics", "engine.eos")),
             entry("engine.property", List.of("engine.error", "engine.numerics", "engine.eos", "engine.fluid")),
             entry(
                     "engine.flash",
-                    List.of("engine.error", "engine.numerics", "engine.eos", "engine.fluid", "engine.property")),
+                    List.of(
+                            "engine.error",
+                            "engine.numerics",
+                            "engine.eos",
+                            "engine.coexistence",
+                            "engine.fluid",
+                            "engine.property")),
             entry(
                     "engine.transport",
                     List.of("engine.error", "engine.numerics", "engine.eos", "engine.fluid", "engine.property")),

@@ -64,7 +64,8 @@ public class FlashBenchmark {
         liquid = equilibrium.atPressureTemperature(saturated * 1.5, evaporating - 10);
         dense = equilibrium.atPressureTemperature(1.3 * fluid.criticalPoint().pressure(), 1.1 * tc);
         mixture = equilibrium.state(Variable.TEMPERATURE, evaporating, Variable.VAPOR_QUALITY, 0.3);
-        model = new FluidModel(fluid, fluid.model(), new SaturationCurve(fluid), 1e5, false, new IsobarStarts());
+        model = new FluidModel(
+                fluid, fluid.model(), new SaturationCurve(fluid), new LeverRule(), 1e5, false, new IsobarStarts());
         molar = fluid.model().isotherm(vapor.temperature()).state(vapor.density() / fluid.molarMass());
         cycle = new DesignCycle.Spec(
                 equilibrium,

@@ -29,6 +29,7 @@ public final class PhaseBoundary {
     private final BoundaryLine temperature;
     private final BoundaryLine pressure;
     private final ChebyshevPieces[] incipient;
+    private final double oneLiquidAbove;
 
     /**
      * @param minTemperature K; the line ends above it where the model has two liquids
@@ -56,6 +57,7 @@ public final class PhaseBoundary {
             int component = i;
             incipient[i] = fit.of(point -> Math.log(point.incipient()[component]), width);
         }
+        oneLiquidAbove = SecondLiquid.highestTemperature(this);
     }
 
     private record Fit(BoundaryNodes bubbles, BoundaryNodes dews, double center, double thin, double dense) {
@@ -122,6 +124,11 @@ public final class PhaseBoundary {
     /** Lowest temperature of the line, K. */
     public double minTemperature() {
         return minTemperature;
+    }
+
+    /** Temperature (K) above which no second liquid was found between the lines; below it a liquid is to be checked. */
+    public double oneLiquidAbove() {
+        return oneLiquidAbove;
     }
 
     /** The cricondentherm: the point of the highest temperature. */

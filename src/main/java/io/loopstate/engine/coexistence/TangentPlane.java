@@ -42,6 +42,15 @@ public final class TangentPlane {
         return true;
     }
 
+    /** The same of the overall composition at a density (mol/m3). */
+    public static boolean stable(Feed feed, double temperature, double density) {
+        double[] amounts = new double[feed.size()];
+        for (int i = 0; i < amounts.length; i++) {
+            amounts[i] = feed.moleFraction(i) * density;
+        }
+        return stable(feed, temperature, amounts);
+    }
+
     private static List<double[]> trials(Feed feed, MixturePhase phase) {
         int n = feed.size();
         double reducing = feed.merged().reducingDensity();

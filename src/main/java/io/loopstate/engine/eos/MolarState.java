@@ -51,6 +51,22 @@ public record MolarState(
                 residual.t() - residual.value());
     }
 
+    /** The same with constants added to enthalpy (J/mol) and entropy (J/(mol K)): another datum. */
+    public MolarState shifted(double byEnthalpy, double byEntropy) {
+        return new MolarState(
+                temperature,
+                density,
+                pressure,
+                enthalpy + byEnthalpy,
+                entropy + byEntropy,
+                pressureByDensity,
+                pressureByTemperature,
+                isochoricHeatCapacity,
+                idealIsobaricHeatCapacity,
+                residualEnergy,
+                residualEntropy);
+    }
+
     /** J/mol. */
     public double internalEnergy() {
         return enthalpy - pressure / density;

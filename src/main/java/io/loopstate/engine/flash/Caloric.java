@@ -1,11 +1,12 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.Variable;
 
 /** Enthalpy, entropy or internal energy as an input, with its derivatives. */
 enum Caloric {
-    ENTHALPY(Variable.SPECIFIC_ENTHALPY) {
+    ENTHALPY(Variable.SPECIFIC_ENTHALPY, SplitVariable.ENTHALPY) {
         @Override
         double of(MolarState s) {
             return s.enthalpy();
@@ -21,7 +22,7 @@ enum Caloric {
             return (s.pressureByDensity() - s.temperature() * s.pressureByTemperature() / s.density()) / s.density();
         }
     },
-    ENTROPY(Variable.SPECIFIC_ENTROPY) {
+    ENTROPY(Variable.SPECIFIC_ENTROPY, SplitVariable.ENTROPY) {
         @Override
         double of(MolarState s) {
             return s.entropy();
@@ -37,7 +38,7 @@ enum Caloric {
             return -s.pressureByTemperature() / (s.density() * s.density());
         }
     },
-    INTERNAL_ENERGY(Variable.SPECIFIC_INTERNAL_ENERGY) {
+    INTERNAL_ENERGY(Variable.SPECIFIC_INTERNAL_ENERGY, SplitVariable.INTERNAL_ENERGY) {
         @Override
         double of(MolarState s) {
             return s.internalEnergy();
@@ -56,8 +57,15 @@ enum Caloric {
 
     private final Variable variable;
 
-    Caloric(Variable variable) {
+    private final SplitVariable splitVariable;
+
+    Caloric(Variable variable, SplitVariable splitVariable) {
         this.variable = variable;
+        this.splitVariable = splitVariable;
+    }
+
+    SplitVariable splitVariable() {
+        return splitVariable;
     }
 
     Variable variable() {

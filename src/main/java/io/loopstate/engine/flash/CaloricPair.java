@@ -181,7 +181,7 @@ final class CaloricPair {
     /** The state, unless it lies inside the dome or outside the range, where the equation has no such phase. */
     private Optional<Point> stable(MolarState s) {
         double t = s.temperature();
-        if (t < fluid.criticalTemperature()) {
+        if (t < fluid.topTemperature()) {
             Dome.Edges edges = fluid.dome().atTemperature(t);
             if (s.density() < edges.liquidDensity() && s.density() > edges.vaporDensity()) {
                 return Optional.empty();

@@ -58,7 +58,6 @@ final class DensityCaloric {
         if (edge == tMin) {
             throw outOfRange(fluid, density, caloric, value);
         }
-        Saturated.requireCoexisting(fluid);
         double lowest = caloric.of(TemperatureDensity.solve(fluid, tMin, density));
         if (value <= lowest) {
             if (fluid.negligible(caloric, value - lowest, fluid.isotherm(tMin).state(density))) {

@@ -20,15 +20,21 @@ interface Dome {
             double dewPressure,
             double vaporDensity) {}
 
-    /** Edges at a temperature (K) between the lowest and the critical one. */
+    /** Highest temperature at which phases coexist, K; for a blend above the critical one. */
+    double topTemperature();
+
+    /** Highest pressure at which phases coexist, Pa; for a blend above the critical one. */
+    double topPressure();
+
+    /** Edges at a temperature (K) between the lowest and the highest one. */
     Edges atTemperature(double temperature);
 
-    /** Edges at a pressure (Pa) between the lowest and the critical one. */
+    /** Edges at a pressure (Pa) between the lowest and the highest one. */
     Edges atPressure(double pressure);
 
-    /** Pressure at the lowest temperature, Pa; the lower of the two where they differ. */
+    /** Lowest pressure at which both edges exist, Pa. */
     double minPressure();
 
-    /** Whether a state between the edges is a mixture of the two edge states. */
-    boolean coexisting();
+    /** Lowest temperature (K) of the vapor at a pressure (Pa) below the lowest one of both edges. */
+    double thinVaporTemperature(double pressure);
 }

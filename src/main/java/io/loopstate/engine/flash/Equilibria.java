@@ -1,11 +1,11 @@
 package io.loopstate.engine.flash;
 
-import io.loopstate.engine.eos.HelmholtzModel;
-import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Blend;
+import io.loopstate.engine.fluid.Limits;
+import io.loopstate.engine.fluid.Mixture;
 import io.loopstate.engine.fluid.ReferenceState;
 import io.loopstate.engine.fluid.Refrigerant;
 import java.util.Map;
@@ -22,21 +22,43 @@ public final class Equilibria {
     private static final double IIR_ENTHALPY = 200e3;
 
     private static final double IIR_ENTROPY = 1e3;
-    /** Room above the highest density of the range for iterations to move in. */
-    private static final double DENSITY_MARGIN = 1.2;
 
-    private record Key(Fluid fluid, ReferenceState reference) {}
+    private record Key(String designation, Limits limits, ReferenceState reference) {}
 
-    private final Map<Fluid, FluidModel> models = new ConcurrentHashMap<>();
+    private record ModelKey(String designation, Limits limits) {}
+
+    private final Map<ModelKey, FluidModel> models = new ConcurrentHashMap<>();
     private final Map<Key, Equilibrium> equilibria = new ConcurrentHashMap<>();
+    private final RecentMixtures recent = new RecentMixtures();
 
     /**
-     * States of a fluid with a reference state of the caller's choice.
+     * States of a refrigerant with a reference state of the caller's choice.
      *
-     * @throws EngineException REFERENCE_STATE_UNDEFINED where the fluid has no saturated liquid at the reference point
+     * @throws EngineException REFERENCE_STATE_UNDEFINED where it has no saturated liquid at the reference point
      */
-    public Equilibrium of(Fluid fluid, ReferenceState reference) {
-        return equilibria.computeIfAbsent(new Key(fluid, reference), k -> make(fluid, reference));
+    public Equilibrium of(Refrigerant refrigerant, ReferenceState reference) {
+        return equilibria.computeIfAbsent(
+                new Key(refrigerant.designation(), refrigerant.limits(), reference),
+                k -> new FluidEquilibrium(withDatum(known(refrigerant), reference), reference));
+    }
+
+    private FluidModel known(Refrigerant refrigerant) {
+        return models.computeIfAbsent(
+                new ModelKey(refrigerant.designation(), refrigerant.limits()), k -> FluidModels.of(refrigerant));
+    }
+
+    /**
+     * A mixture of the caller's own composition as a refrigerant, its figures computed; a bounded number of them is kept.
+     *
+     * @throws EngineException NOT_CONVERGED where the model has no phase boundary of the usual form
+     */
+    public Blend blend(Mixture mixture) {
+        return (Blend) recent.of(mixture).fluid();
+    }
+
+    /** States of a mixture of the caller's own composition. */
+    public Equilibrium of(Mixture mixture, ReferenceState reference) {
+        return new FluidEquilibrium(withDatum(recent.of(mixture), reference), reference);
     }
 
     /** IIR where the fluid is a saturated liquid at 0 degC, else the normal boiling point, else ASHRAE. */
@@ -52,16 +74,13 @@ public final class Equilibria {
                 && temperature < fluid.criticalPoint().temperature();
     }
 
-    private Equilibrium make(Fluid fluid, ReferenceState reference) {
-        FluidModel raw = models.computeIfAbsent(fluid, Equilibria::model);
+    private static FluidModel withDatum(FluidModel raw, ReferenceState reference) {
         MolarState datum = Saturated.liquid(raw, datumEdges(raw, reference));
+        double molarMass = raw.fluid().molarMass();
         boolean iir = reference == ReferenceState.IIR;
-        double enthalpy = iir ? IIR_ENTHALPY * fluid.molarMass() : 0;
-        double entropy = iir ? IIR_ENTROPY * fluid.molarMass() : 0;
-        HelmholtzModel shifted = fluid.model().shifted(enthalpy - datum.enthalpy(), entropy - datum.entropy());
-        return new FluidEquilibrium(
-                new FluidModel(fluid, shifted, raw.dome(), raw.maxDensity(), raw.densityMaximum(), new IsobarStarts()),
-                reference);
+        double enthalpy = iir ? IIR_ENTHALPY * molarMass : 0;
+        double entropy = iir ? IIR_ENTROPY * molarMass : 0;
+        return raw.shifted(enthalpy - datum.enthalpy(), entropy - datum.entropy());
     }
 
     private static Dome.Edges datumEdges(FluidModel fluid, ReferenceState reference) {
@@ -78,28 +97,5 @@ public final class Equilibria {
         throw EngineException.of(
                 ErrorCode.REFERENCE_STATE_UNDEFINED,
                 fluid.fluid().designation() + " has no saturated liquid at the reference point " + reference);
-    }
-
-    private static FluidModel model(Fluid fluid) {
-        Dome dome = fluid.kind() == Refrigerant.Kind.PURE ? new SaturationCurve(fluid) : new PseudoPureDome(fluid);
-        double highest = fluid.maxMolarDensity().orElseGet(() -> densest(fluid, dome));
-        double tMin = fluid.limits().minTemperature();
-        MolarState coldest =
-                fluid.model().isotherm(tMin).state(dome.atTemperature(tMin).liquidDensity());
-        boolean contracts = coldest.pressureByTemperature() < 0;
-        return new FluidModel(fluid, fluid.model(), dome, DENSITY_MARGIN * highest, contracts, new IsobarStarts());
-    }
-
-    /** Density at the lowest temperature and highest pressure, or where the isotherm stops rising before that. */
-    private static double densest(Fluid fluid, Dome dome) {
-        double t = fluid.limits().minTemperature();
-        Isotherm isotherm = fluid.model().isotherm(t);
-        double density = dome.atTemperature(t).liquidDensity();
-        Isotherm.Pressure p = isotherm.pressure(density);
-        while (p.value() < fluid.limits().maxPressure() && p.slope() > 0) {
-            density *= 1.01;
-            p = isotherm.pressure(density);
-        }
-        return density;
     }
 }

@@ -6,29 +6,32 @@ import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
-import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.property.Phase;
 
 /**
  * What every flash needs: the fluid, its equation with the datum wanted, its dome, and a bound of its density.
  *
+ * @param coexistence states inside the dome
  * @param critical the critical state, which divides what is nearer to the liquid from what is nearer to the vapor
  * @param maxDensity mol/m3, above every density in the range of the equation
  * @param densityMaximum whether the cold liquid contracts on heating, as water does
  * @param starts where iterations above the critical pressure begin
  */
 record FluidModel(
-        Fluid fluid,
+        Refrigerant fluid,
         HelmholtzModel model,
         Dome dome,
+        Coexistence coexistence,
         MolarState critical,
         double maxDensity,
         boolean densityMaximum,
         IsobarStarts starts) {
     FluidModel(
-            Fluid fluid,
+            Refrigerant fluid,
             HelmholtzModel model,
             Dome dome,
+            Coexistence coexistence,
             double maxDensity,
             boolean densityMaximum,
             IsobarStarts starts) {
@@ -36,6 +39,7 @@ record FluidModel(
                 fluid,
                 model,
                 dome,
+                coexistence,
                 model.isotherm(fluid.criticalPoint().temperature()).state(fluid.criticalMolarDensity()),
                 maxDensity,
                 densityMaximum,
@@ -49,12 +53,34 @@ record FluidModel(
     private static final double SATURATED = 1e-12;
     private static final double NEAR_CRITICAL = 1e-4;
 
+    /** The same with enthalpy (J/mol) and entropy (J/(mol K)) counted from another datum. */
+    FluidModel shifted(double enthalpy, double entropy) {
+        return new FluidModel(
+                fluid,
+                model.shifted(enthalpy, entropy),
+                dome,
+                coexistence.shifted(enthalpy, entropy),
+                maxDensity,
+                densityMaximum,
+                new IsobarStarts());
+    }
+
     double criticalTemperature() {
         return fluid.criticalPoint().temperature();
     }
 
     double criticalPressure() {
         return fluid.criticalPoint().pressure();
+    }
+
+    /** Highest temperature of the dome, K. */
+    double topTemperature() {
+        return dome.topTemperature();
+    }
+
+    /** Highest pressure of the dome, Pa. */
+    double topPressure() {
+        return dome.topPressure();
     }
 
     double minTemperature() {
@@ -83,7 +109,7 @@ record FluidModel(
 
     /** Whether there is a saturation line at a pressure (Pa). */
     boolean hasSaturation(double pressure) {
-        return pressure < criticalPressure() && pressure >= dome.minPressure() * (1 - EDGE);
+        return pressure < topPressure() && pressure >= dome.minPressure() * (1 - EDGE);
     }
 
     /** Edges of the dome at a pressure (Pa) that has them. */

@@ -5,7 +5,7 @@ import io.loopstate.engine.numerics.Roots;
 /** Where an isochore leaves the dome. */
 final class IsochoreDome {
     private static final double TOLERANCE = 1e-15;
-    /** Share of the critical temperature below which the saturation line is asked; the rest is the critical point. */
+    /** Share of the highest temperature below which the saturation line is asked; the rest is the top of the dome. */
     private static final double TOP = 1 - 1e-13;
 
     private IsochoreDome() {}
@@ -16,7 +16,7 @@ final class IsochoreDome {
      */
     static double temperature(FluidModel fluid, double density) {
         double tMin = fluid.minTemperature();
-        double top = fluid.criticalTemperature() * TOP;
+        double top = fluid.topTemperature() * TOP;
         Dome.Edges lowest = fluid.dome().atTemperature(tMin);
         if (density >= lowest.liquidDensity() || density <= lowest.vaporDensity()) {
             return tMin;

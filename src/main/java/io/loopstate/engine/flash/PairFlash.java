@@ -11,6 +11,7 @@ import static io.loopstate.engine.error.Variable.SUPERHEAT;
 import static io.loopstate.engine.error.Variable.TEMPERATURE;
 import static io.loopstate.engine.error.Variable.VAPOR_QUALITY;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
@@ -58,7 +59,8 @@ final class PairFlash {
         return switch (b) {
             case PRESSURE -> List.of(PressureTemperature.solve(fluid, y, t));
             case DENSITY -> List.of(TemperatureDensity.solve(fluid, t, y));
-            case VAPOR_QUALITY -> List.of(Saturated.atQuality(fluid, edgesAtTemperature(t), y));
+            case VAPOR_QUALITY ->
+                List.of(Saturated.atQuality(fluid, SplitVariable.TEMPERATURE, t, edgesAtTemperature(t), y));
             case SUPERHEAT -> {
                 Dome.Edges edges = edgesAtTemperature(t - y);
                 yield List.of(
@@ -80,7 +82,7 @@ final class PairFlash {
     private List<Point> atPressure(double p, Variable b, double y) {
         return switch (b) {
             case DENSITY -> PressureDensity.solve(fluid, p, y);
-            case VAPOR_QUALITY -> List.of(Saturated.atQuality(fluid, edgesAtPressure(p), y));
+            case VAPOR_QUALITY -> List.of(Saturated.atQuality(fluid, SplitVariable.PRESSURE, p, edgesAtPressure(p), y));
             case SUPERHEAT -> {
                 Dome.Edges edges = edgesAtPressure(p);
                 yield List.of(

@@ -39,11 +39,13 @@ sealed interface Point {
     }
 
     /**
-     * Coexisting phases of one composition.
+     * Coexisting phases.
      *
-     * @param quality vapor fraction, which for one composition is the same by mole and by mass
+     * @param vaporFraction by mole
+     * @param quality vapor fraction by mass, the same where both phases have one composition
      */
-    record TwoPhase(MolarState liquid, MolarState vapor, double pressure, double quality) implements Point {
+    record TwoPhase(MolarState liquid, MolarState vapor, double pressure, double vaporFraction, double quality)
+            implements Point {
         @Override
         public Phase phase() {
             return Phase.TWO_PHASE;
@@ -60,7 +62,7 @@ sealed interface Point {
         }
 
         double mix(double ofLiquid, double ofVapor) {
-            return ofLiquid + quality * (ofVapor - ofLiquid);
+            return ofLiquid + vaporFraction * (ofVapor - ofLiquid);
         }
     }
 }

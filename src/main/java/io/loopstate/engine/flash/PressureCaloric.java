@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.numerics.Roots;
 import io.loopstate.engine.property.Phase;
@@ -23,11 +24,12 @@ final class PressureCaloric {
 
     static Point solve(FluidModel fluid, double pressure, Caloric caloric, double value) {
         fluid.requirePressure(pressure);
-        if (pressure >= fluid.criticalPressure()) {
+        if (pressure >= fluid.topPressure()) {
             return dense(fluid, pressure, caloric, value);
         }
         if (!fluid.hasSaturation(pressure)) {
-            return search(fluid, pressure, caloric, value, fluid.minTemperature(), fluid.maxTemperature(), false);
+            double coldest = fluid.dome().thinVaporTemperature(pressure);
+            return search(fluid, pressure, caloric, value, coldest, fluid.maxTemperature(), false);
         }
         Dome.Edges edges = fluid.edgesAtPressure(pressure);
         MolarState liquid = null;
@@ -51,9 +53,8 @@ final class PressureCaloric {
                 return subcooled(fluid, edges, pressure, caloric, value, liquid);
             }
         }
-        Saturated.requireCoexisting(fluid);
-        double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
-        return new Point.TwoPhase(liquid, vapor, pressure, quality);
+        Coexistence.Given at = new Coexistence.Given(SplitVariable.PRESSURE, pressure, edges, liquid, vapor);
+        return fluid.coexistence().divide(fluid, at, caloric.splitVariable(), value);
     }
 
     private static Point superheated(

@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.numerics.RootScan;
@@ -20,15 +21,18 @@ final class PressureDensity {
         double lower = fluid.minTemperature();
         double upper = fluid.maxTemperature();
         boolean dense = density > fluid.fluid().criticalMolarDensity();
-        if (pressure < fluid.criticalPressure()) {
+        if (pressure < fluid.topPressure()) {
             if (fluid.hasSaturation(pressure)) {
                 Dome.Edges edges = fluid.edgesAtPressure(pressure);
                 if (density <= edges.liquidDensity() && density >= edges.vaporDensity()) {
-                    return List.of(Saturated.atQuality(fluid, edges, quality(edges, density)));
+                    return List.of(Saturated.between(
+                            fluid, SplitVariable.PRESSURE, pressure, edges, SplitVariable.VOLUME, 1 / density));
                 }
                 dense = density > edges.liquidDensity();
                 lower = dense ? lower : edges.dewTemperature();
                 upper = dense ? edges.bubbleTemperature() : upper;
+            } else {
+                lower = fluid.dome().thinVaporTemperature(pressure);
             }
         } else {
             lower = Math.max(lower, IsochoreDome.temperature(fluid, density));
@@ -49,10 +53,5 @@ final class PressureDensity {
     private static Point onePhase(FluidModel fluid, double t, double density, double pressure, boolean dense) {
         Isotherm isotherm = fluid.isotherm(t);
         return new Point.OnePhase(fluid.phase(t, pressure, dense), isotherm.state(density), pressure);
-    }
-
-    private static double quality(Dome.Edges edges, double density) {
-        double liquid = 1 / edges.liquidDensity();
-        return (1 / density - liquid) / (1 / edges.vaporDensity() - liquid);
     }
 }

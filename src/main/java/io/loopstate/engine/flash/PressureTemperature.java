@@ -1,10 +1,8 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.Isotherm;
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
-import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Refrigerant;
 
 /** Single-phase states at a pressure and a temperature. */
 final class PressureTemperature {
@@ -18,37 +16,37 @@ final class PressureTemperature {
     static Point solve(FluidModel fluid, double pressure, double temperature) {
         fluid.requireTemperature(temperature);
         fluid.requirePressure(pressure);
-        Isotherm isotherm = fluid.isotherm(temperature);
-        boolean dense = temperature < fluid.criticalTemperature() && aboveDome(fluid, pressure, temperature);
-        double density = density(fluid, isotherm, pressure);
-        return new Point.OnePhase(fluid.phase(temperature, pressure, dense), isotherm.state(density), pressure);
-    }
-
-    private static boolean aboveDome(FluidModel fluid, double pressure, double temperature) {
-        if (pressure >= fluid.criticalPressure()) {
-            return true;
+        if (temperature >= fluid.topTemperature() || pressure >= fluid.topPressure()) {
+            return onePhase(fluid, pressure, temperature, temperature < fluid.topTemperature());
         }
         Dome.Edges edges = fluid.dome().atTemperature(temperature);
-        if (Math.abs(pressure / edges.dewPressure() - 1) <= ON_THE_LINE
-                || Math.abs(pressure / edges.bubblePressure() - 1) <= ON_THE_LINE) {
-            throw EngineException.of(
-                    ErrorCode.ON_SATURATION_LINE,
-                    "on the saturation line, where pressure and temperature do not fix the vapor quality",
-                    Variable.PRESSURE,
-                    pressure,
-                    edges.dewPressure(),
-                    edges.bubblePressure());
+        boolean onBubbleLine = Math.abs(pressure / edges.bubblePressure() - 1) <= ON_THE_LINE;
+        boolean onDewLine = Math.abs(pressure / edges.dewPressure() - 1) <= ON_THE_LINE;
+        if (onBubbleLine || onDewLine) {
+            return fluid.coexistence().onLine(fluid, pressure, edges, onBubbleLine);
         }
         if (pressure > edges.dewPressure() && pressure < edges.bubblePressure()) {
-            throw Saturated.undefined(fluid);
+            return Saturated.between(
+                    fluid,
+                    SplitVariable.PRESSURE,
+                    pressure,
+                    fluid.edgesAtPressure(pressure),
+                    SplitVariable.TEMPERATURE,
+                    temperature);
         }
-        return pressure > edges.bubblePressure();
+        return onePhase(fluid, pressure, temperature, pressure > edges.bubblePressure());
+    }
+
+    private static Point onePhase(FluidModel fluid, double pressure, double temperature, boolean dense) {
+        Isotherm isotherm = fluid.isotherm(temperature);
+        double density = density(fluid, isotherm, pressure, dense);
+        return new Point.OnePhase(fluid.phase(temperature, pressure, dense), isotherm.state(density), pressure);
     }
 
     /** Density (mol/m3) of the stable phase, without checks of the range or of the saturation line. */
     static double density(FluidModel fluid, Isotherm isotherm, double pressure) {
         double t = isotherm.temperature();
-        boolean dense = t < fluid.criticalTemperature()
+        boolean dense = t < fluid.topTemperature()
                 && pressure > fluid.dome().atTemperature(t).bubblePressure();
         return density(fluid, isotherm, pressure, dense);
     }
@@ -60,7 +58,7 @@ final class PressureTemperature {
      */
     static double density(FluidModel fluid, Isotherm isotherm, double pressure, boolean denserThanDome) {
         double t = isotherm.temperature();
-        if (t >= fluid.criticalTemperature()) {
+        if (t >= fluid.topTemperature()) {
             double start = gasGuess(fluid.fluid(), fluid.model().gasConstant() * t, t, pressure);
             return DensitySolver.solve(isotherm, pressure, 0, fluid.maxDensity(), start);
         }
@@ -89,7 +87,7 @@ final class PressureTemperature {
     }
 
     /** Peng and Robinson (1976), eqs. 4-15: their cubic equation of state, a starting value above the critical point. */
-    private static double gasGuess(Fluid fluid, double rt, double t, double pressure) {
+    private static double gasGuess(Refrigerant fluid, double rt, double t, double pressure) {
         double tc = fluid.criticalPoint().temperature();
         double pc = fluid.criticalPoint().pressure();
         double omega = fluid.acentricFactor();

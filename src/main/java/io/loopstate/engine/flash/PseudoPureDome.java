@@ -71,7 +71,17 @@ final class PseudoPureDome implements Dome {
     }
 
     @Override
-    public boolean coexisting() {
-        return false;
+    public double topTemperature() {
+        return fluid.criticalPoint().temperature();
+    }
+
+    @Override
+    public double topPressure() {
+        return fluid.criticalPoint().pressure();
+    }
+
+    @Override
+    public double thinVaporTemperature(double pressure) {
+        return fluid.limits().minTemperature();
     }
 }

@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.numerics.RootScan;
 import io.loopstate.engine.numerics.Roots;
 import java.util.List;
@@ -33,7 +34,8 @@ final class QualityPair {
 
     private static Point at(FluidModel fluid, double quality, double x) {
         double t = fluid.criticalTemperature() * (1 - x * x);
-        return Saturated.atQuality(fluid, fluid.dome().atTemperature(t), quality);
+        return Saturated.atQuality(
+                fluid, SplitVariable.TEMPERATURE, t, fluid.dome().atTemperature(t), quality);
     }
 
     private static Roots.ValueSlope slope(

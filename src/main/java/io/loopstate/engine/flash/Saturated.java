@@ -1,8 +1,7 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.property.Phase;
 
 /** States on and inside the dome. */
@@ -26,27 +25,26 @@ final class Saturated {
     }
 
     /** A mixture of given quality; on the edges the saturated phase itself. */
-    static Point atQuality(FluidModel fluid, Dome.Edges edges, double quality) {
+    static Point atQuality(FluidModel fluid, SplitVariable fixed, double fixedValue, Dome.Edges edges, double quality) {
         if (quality == 0) {
             return bubble(fluid, edges);
         }
         if (quality == 1) {
             return dew(fluid, edges);
         }
-        requireCoexisting(fluid);
-        return new Point.TwoPhase(liquid(fluid, edges), vapor(fluid, edges), edges.dewPressure(), quality);
+        return between(fluid, fixed, fixedValue, edges, SplitVariable.QUALITY, quality);
     }
 
-    static void requireCoexisting(FluidModel fluid) {
-        if (!fluid.dome().coexisting()) {
-            throw undefined(fluid);
-        }
-    }
-
-    static EngineException undefined(FluidModel fluid) {
-        return EngineException.of(
-                ErrorCode.TWO_PHASE_UNDEFINED,
-                fluid.fluid().designation()
-                        + " is modeled as one substance, without states between its bubble and dew line");
+    /** A state inside the dome at a temperature or a pressure. */
+    static Point between(
+            FluidModel fluid,
+            SplitVariable fixed,
+            double fixedValue,
+            Dome.Edges edges,
+            SplitVariable second,
+            double value) {
+        Coexistence.Given at =
+                new Coexistence.Given(fixed, fixedValue, edges, liquid(fluid, edges), vapor(fluid, edges));
+        return fluid.coexistence().divide(fluid, at, second, value);
     }
 }

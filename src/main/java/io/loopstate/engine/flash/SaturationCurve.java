@@ -27,6 +27,7 @@ final class SaturationCurve implements Dome {
     private final double criticalTemperature;
     private final double criticalPressure;
     private final double criticalDensity;
+    private final double minTemperature;
     private final double minPressure;
     /** Half-width of the interval around the critical point on which the power law holds; 0 where there is none. */
     private final double powerLawWidth;
@@ -44,8 +45,9 @@ final class SaturationCurve implements Dome {
         criticalTemperature = fluid.criticalPoint().temperature();
         criticalPressure = fluid.criticalPoint().pressure();
         criticalDensity = fluid.criticalMolarDensity();
+        minTemperature = fluid.minSaturationTemperature();
         SaturationNodes nodes = new SaturationNodes(fluid);
-        double end = Math.sqrt(1 - fluid.minSaturationTemperature() / criticalTemperature);
+        double end = Math.sqrt(1 - minTemperature / criticalTemperature);
         double center = fluid.model().nonAnalytic() ? 0 : center(nodes);
         boolean steep = center == 0;
         powerLawWidth = steep ? POWER_LAW_WIDTH : 0;
@@ -157,7 +159,17 @@ final class SaturationCurve implements Dome {
     }
 
     @Override
-    public boolean coexisting() {
-        return true;
+    public double topTemperature() {
+        return criticalTemperature;
+    }
+
+    @Override
+    public double topPressure() {
+        return criticalPressure;
+    }
+
+    @Override
+    public double thinVaporTemperature(double pressure) {
+        return minTemperature;
     }
 }

@@ -15,6 +15,7 @@ final class StateAssembler {
     private static State onePhase(FluidModel fluid, Point.OnePhase point) {
         double m = fluid.fluid().molarMass();
         MolarState s = fluid.requirePhysical(point.state());
+        fluid.coexistence().requireStable(fluid, point);
         double cv = s.isochoricHeatCapacity();
         double cp = s.isobaricHeatCapacity();
         double rho = s.density();

@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.numerics.RootScan;
@@ -31,7 +32,7 @@ final class TemperatureCaloric {
         }
         double densest = PressureTemperature.density(fluid, isotherm, fluid.maxPressure());
         List<Point> points = new ArrayList<>();
-        if (temperature >= fluid.criticalTemperature()) {
+        if (temperature >= fluid.topTemperature()) {
             addBranch(fluid, isotherm, caloric, value, densest * THINNEST, densest, false, points);
             return points;
         }
@@ -40,12 +41,24 @@ final class TemperatureCaloric {
         MolarState vapor = isotherm.state(edges.vaporDensity());
         double quality = (value - caloric.of(liquid)) / (caloric.of(vapor) - caloric.of(liquid));
         if (quality >= 0 && quality <= 1) {
-            points.add(Saturated.atQuality(fluid, edges, quality));
+            points.add(inside(fluid, temperature, edges, liquid, vapor, caloric, value));
         }
         addBranch(
                 fluid, isotherm, caloric, value, edges.vaporDensity() * THINNEST, edges.vaporDensity(), false, points);
         addBranch(fluid, isotherm, caloric, value, edges.liquidDensity(), densest, true, points);
         return points;
+    }
+
+    private static Point inside(
+            FluidModel fluid,
+            double temperature,
+            Dome.Edges edges,
+            MolarState liquid,
+            MolarState vapor,
+            Caloric caloric,
+            double value) {
+        Coexistence.Given at = new Coexistence.Given(SplitVariable.TEMPERATURE, temperature, edges, liquid, vapor);
+        return fluid.coexistence().divide(fluid, at, caloric.splitVariable(), value);
     }
 
     /** Entropy falls with density all along an isotherm, so that there is one state: Newton's method in ln rho. */
@@ -55,13 +68,13 @@ final class TemperatureCaloric {
         double upper = fluid.maxDensity();
         double from = fluid.fluid().criticalMolarDensity();
         boolean dense = false;
-        if (temperature < fluid.criticalTemperature()) {
+        if (temperature < fluid.topTemperature()) {
             Dome.Edges edges = fluid.dome().atTemperature(temperature);
             MolarState liquid = isotherm.state(edges.liquidDensity());
             MolarState vapor = isotherm.state(edges.vaporDensity());
             double quality = (value - liquid.entropy()) / (vapor.entropy() - liquid.entropy());
             if (quality >= 0 && quality <= 1) {
-                return List.of(Saturated.atQuality(fluid, edges, quality));
+                return List.of(inside(fluid, temperature, edges, liquid, vapor, Caloric.ENTROPY, value));
             }
             dense = quality < 0;
             lower = dense ? edges.liquidDensity() : lower;

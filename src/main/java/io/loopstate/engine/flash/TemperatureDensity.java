@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
 
 /** States at a temperature and a density: no iteration, only the question whether they lie inside the dome. */
@@ -8,12 +9,11 @@ final class TemperatureDensity {
 
     static Point solve(FluidModel fluid, double temperature, double density) {
         fluid.requireTemperature(temperature);
-        if (temperature < fluid.criticalTemperature()) {
+        if (temperature < fluid.topTemperature()) {
             Dome.Edges edges = fluid.dome().atTemperature(temperature);
             if (density <= edges.liquidDensity() && density >= edges.vaporDensity()) {
-                double liquid = 1 / edges.liquidDensity();
-                double quality = (1 / density - liquid) / (1 / edges.vaporDensity() - liquid);
-                return Saturated.atQuality(fluid, edges, quality);
+                return Saturated.between(
+                        fluid, SplitVariable.TEMPERATURE, temperature, edges, SplitVariable.VOLUME, 1 / density);
             }
         }
         MolarState state = fluid.requireInRange(fluid.isotherm(temperature).state(density));

@@ -1,7 +1,7 @@
 /**
  * Phase equilibrium and states from any two properties: a class per pair of inputs.
  *
- * <p>May use {@code engine.error}, {@code engine.numerics}, {@code engine.eos}, {@code engine.fluid} and
+ * <p>May use {@code engine.error}, {@code engine.numerics}, {@code engine.eos}, {@code engine.coexistence}, {@code engine.fluid} and
  * {@code engine.property}.
  *
  * <p>Numerical policy:

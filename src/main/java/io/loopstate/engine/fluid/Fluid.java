@@ -33,11 +33,6 @@ public record Fluid(
         return limits.minTemperature();
     }
 
-    /** Density at the critical point, mol/m3. */
-    public double criticalMolarDensity() {
-        return criticalPoint.density() / molarMass;
-    }
-
     /** The same fluid under other limits, e.g. to exercise the solvers at the edges. */
     public Fluid withLimits(Limits other) {
         return new Fluid(

@@ -28,6 +28,14 @@ public interface Refrigerant {
     /** Upper end of the saturation line of the model. */
     CriticalPoint criticalPoint();
 
+    /** Density at the critical point, mol/m3. */
+    default double criticalMolarDensity() {
+        return criticalPoint().density() / molarMass();
+    }
+
+    /** Acentric factor of Pitzer; for a blend the mole-weighted mean, good for starting values only. */
+    double acentricFactor();
+
     /** Lower end of the saturation line: the triple point or the lowest temperature of the equation, K. */
     double minSaturationTemperature();
 

@@ -121,6 +121,11 @@ public final class GlidingFluid implements Equilibrium {
         INSTANCE;
 
         @Override
+        public double acentricFactor() {
+            return 0;
+        }
+
+        @Override
         public String designation() {
             return "gliding";
         }

@@ -1,0 +1,80 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.coexistence.MixtureSplit;
+import io.loopstate.engine.coexistence.PhaseBoundary;
+import io.loopstate.engine.coexistence.Split;
+import io.loopstate.engine.coexistence.SplitVariable;
+import io.loopstate.engine.coexistence.TangentPlane;
+import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.error.Variable;
+
+/** Coexistence of a blend: phases of different composition, the datum of enthalpy and entropy that of the whole. */
+final class BlendCoexistence implements Coexistence {
+    private final PhaseBoundary boundary;
+    private final MixtureSplit split;
+    private final double enthalpy;
+    private final double entropy;
+
+    /**
+     * @param enthalpy J/mol added to every enthalpy of the model
+     * @param entropy J/(mol K) added to every entropy of the model
+     */
+    BlendCoexistence(PhaseBoundary boundary, MixtureSplit split, double enthalpy, double entropy) {
+        this.boundary = boundary;
+        this.split = split;
+        this.enthalpy = enthalpy;
+        this.entropy = entropy;
+    }
+
+    @Override
+    public Coexistence shifted(double byEnthalpy, double byEntropy) {
+        return new BlendCoexistence(boundary, split, enthalpy + byEnthalpy, entropy + byEntropy);
+    }
+
+    @Override
+    public Point divide(FluidModel fluid, Given line, SplitVariable second, double value) {
+        double raw = switch (second) {
+            case ENTHALPY, INTERNAL_ENERGY -> value - enthalpy;
+            case ENTROPY -> value - entropy;
+            default -> value;
+        };
+        Split s = split.at(line.fixed(), line.value(), second, raw);
+        if (s.temperature() < boundary.oneLiquidAbove()
+                && !TangentPlane.stable(boundary.feed(), s.temperature(), s.liquidAmounts())) {
+            throw twoLiquids(fluid, s.temperature());
+        }
+        return new Point.TwoPhase(
+                s.liquid().shifted(enthalpy, entropy),
+                s.vapor().shifted(enthalpy, entropy),
+                s.pressure(),
+                s.vaporFraction(),
+                s.quality());
+    }
+
+    @Override
+    public Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble) {
+        return bubble ? Saturated.bubble(fluid, edges) : Saturated.dew(fluid, edges);
+    }
+
+    @Override
+    public void requireStable(FluidModel fluid, Point.OnePhase point) {
+        MolarState state = point.state();
+        boolean doubtful = state.temperature() < boundary.oneLiquidAbove()
+                && state.density() > fluid.fluid().criticalMolarDensity();
+        if (doubtful && !TangentPlane.stable(boundary.feed(), state.temperature(), state.density())) {
+            throw twoLiquids(fluid, state.temperature());
+        }
+    }
+
+    private EngineException twoLiquids(FluidModel fluid, double temperature) {
+        return EngineException.of(
+                ErrorCode.OUT_OF_RANGE,
+                "the model of " + fluid.fluid().designation() + " has two liquids here, which are not computed",
+                Variable.TEMPERATURE,
+                temperature,
+                boundary.oneLiquidAbove(),
+                fluid.maxTemperature());
+    }
+}

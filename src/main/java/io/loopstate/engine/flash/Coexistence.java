@@ -1,0 +1,32 @@
+package io.loopstate.engine.flash;
+
+import io.loopstate.engine.coexistence.SplitVariable;
+import io.loopstate.engine.eos.MolarState;
+
+/** How a state inside the dome is made of phases. */
+interface Coexistence {
+    /**
+     * A line through the dome.
+     *
+     * @param fixed TEMPERATURE or PRESSURE
+     * @param value of it, K or Pa
+     * @param edges of the dome there
+     * @param liquid state of the whole on the dense edge
+     * @param vapor state of the whole on the thin edge
+     */
+    record Given(SplitVariable fixed, double value, Dome.Edges edges, MolarState liquid, MolarState vapor) {}
+
+    /** The state on a line through the dome at which a molar property of the whole has a value. */
+    Point divide(FluidModel fluid, Given line, SplitVariable second, double value);
+
+    /** The answer to a temperature and a pressure that lie on the edge of the dome. */
+    Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble);
+
+    /** The same with enthalpy (J/mol) and entropy (J/(mol K)) counted from another datum. */
+    default Coexistence shifted(double enthalpy, double entropy) {
+        return this;
+    }
+
+    /** Refuses a state of one phase that is no stable phase. */
+    default void requireStable(FluidModel fluid, Point.OnePhase point) {}
+}

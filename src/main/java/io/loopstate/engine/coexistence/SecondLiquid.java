@@ -39,7 +39,7 @@ final class SecondLiquid {
         try {
             Split split =
                     new MixtureSplit(boundary).at(SplitVariable.TEMPERATURE, t, SplitVariable.VAPOR_FRACTION, fraction);
-            return TangentPlane.stable(boundary.feed(), t, split.liquidAmounts());
+            return split.liquidStable();
         } catch (EngineException e) {
             // a division that cannot be followed is as doubtful
             return false;

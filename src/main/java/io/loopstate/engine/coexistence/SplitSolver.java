@@ -226,6 +226,6 @@ final class SplitSolver {
         }
         double p = first == SplitVariable.PRESSURE ? firstValue : v.reducedPressure() * MixtureModel.GAS_CONSTANT * t;
         double quality = second == SplitVariable.QUALITY ? secondValue : beta * mass / feed.molarMass();
-        return Optional.of(new Split(l.state(), v.state(), p, beta, quality, liquid, vapor));
+        return Optional.of(new Split(feed, l.state(), v.state(), p, beta, quality, liquid, vapor));
     }
 }

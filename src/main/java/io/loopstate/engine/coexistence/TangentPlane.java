@@ -32,7 +32,7 @@ public final class TangentPlane {
     private TangentPlane() {}
 
     /** Whether no phase was found below the tangent plane of this one; amounts in mol/m3. */
-    public static boolean stable(Feed feed, double temperature, double[] amounts) {
+    static boolean stable(Feed feed, double temperature, double[] amounts) {
         MixturePhase phase = feed.phase(temperature, amounts);
         for (double[] trial : trials(feed, phase)) {
             if (depth(feed, phase, trial) < -DEPTH) {

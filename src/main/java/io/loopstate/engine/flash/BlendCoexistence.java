@@ -41,8 +41,7 @@ final class BlendCoexistence implements Coexistence {
             default -> value;
         };
         Split s = split.at(line.fixed(), line.value(), second, raw);
-        if (s.temperature() < boundary.oneLiquidAbove()
-                && !TangentPlane.stable(boundary.feed(), s.temperature(), s.liquidAmounts())) {
+        if (s.temperature() < boundary.oneLiquidAbove() && !s.liquidStable()) {
             throw twoLiquids(fluid, s.temperature());
         }
         return new Point.TwoPhase(

@@ -60,8 +60,7 @@ class BlendFiguresTest {
     @Test
     @EnabledIfSystemProperty(named = "figures.bless", matches = "true")
     void write() throws IOException {
-        String entries = CATALOG.blendDesignations().stream()
-                .map(CATALOG::mixture)
+        String entries = CATALOG.mixtures().stream()
                 .map(BlendFiguresTest::entry)
                 .filter(entry -> !entry.isEmpty())
                 .collect(Collectors.joining(",\n"));

@@ -5,13 +5,12 @@ import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.transport.TransportLibrary;
 import io.loopstate.web.dto.Version;
 import io.loopstate.web.mapping.Catalogue;
+import io.loopstate.web.mapping.CatalogueFacts;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
-import io.loopstate.web.mapping.SafetyGroups;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
-import io.loopstate.web.mapping.WarmingPotentials;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import jakarta.validation.Validator;
@@ -41,8 +40,8 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static SafetyGroups safetyGroups() {
-        return SafetyGroups.bundled();
+    static CatalogueFacts facts() {
+        return CatalogueFacts.bundled();
     }
 
     @Produces
@@ -53,14 +52,14 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Exchange exchange(RequestReader reader, SafetyGroups safetyGroups, Version version) {
-        return new Exchange(reader, new Trust(version.engineVersion(), safetyGroups));
+    static Exchange exchange(RequestReader reader, CatalogueFacts facts, Version version) {
+        return new Exchange(reader, new Trust(version.engineVersion(), facts.safetyGroups()));
     }
 
     @Produces
     @Singleton
-    static Catalogue catalogue(Refrigerants refrigerants, RequestReader reader, SafetyGroups safetyGroups) {
-        return new Catalogue(refrigerants, reader, safetyGroups, WarmingPotentials.bundled());
+    static Catalogue catalogue(Refrigerants refrigerants, RequestReader reader, CatalogueFacts facts) {
+        return new Catalogue(refrigerants, reader, facts);
     }
 
     @Produces

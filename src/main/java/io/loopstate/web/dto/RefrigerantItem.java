@@ -39,6 +39,20 @@ public record RefrigerantItem(
 
         List<WarmingPotential> globalWarmingPotentials,
 
+        List<OzonePotential> ozoneDepletionPotentials,
+
+        @Schema(
+                description =
+                        "Refrigerant concentration limit of ASHRAE 34 for the air of an occupied room; single compounds only, "
+                                + "where it is on file.")
+        ConcentrationLimit refrigerantConcentrationLimit,
+
+        @Schema(
+                description =
+                        "Lower flammability limit in air; single compounds only, where it is on file. Absent does not mean "
+                                + "that there is none.")
+        ConcentrationLimit lowerFlammabilityLimit,
+
         @Schema(required = true) EquationOfState equationOfState,
 
         @Schema(required = true) TransportSources transportProperties) {}

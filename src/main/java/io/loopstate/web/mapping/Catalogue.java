@@ -6,6 +6,7 @@ import io.loopstate.engine.fluid.Limits;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.CriticalState;
 import io.loopstate.web.dto.ModelRange;
+import io.loopstate.web.dto.OzonePotential;
 import io.loopstate.web.dto.ReferencePoint;
 import io.loopstate.web.dto.RefrigerantItem;
 import io.loopstate.web.dto.RefrigerantKind;
@@ -26,19 +27,13 @@ public final class Catalogue {
 
     private final Refrigerants refrigerants;
     private final RequestReader reader;
-    private final SafetyGroups safetyGroups;
-    private final WarmingPotentials warmingPotentials;
+    private final CatalogueFacts facts;
 
     /** The refrigerants with what is on file of them beside their equations. */
-    public Catalogue(
-            Refrigerants refrigerants,
-            RequestReader reader,
-            SafetyGroups safetyGroups,
-            WarmingPotentials warmingPotentials) {
+    public Catalogue(Refrigerants refrigerants, RequestReader reader, CatalogueFacts facts) {
         this.refrigerants = refrigerants;
         this.reader = reader;
-        this.safetyGroups = safetyGroups;
-        this.warmingPotentials = warmingPotentials;
+        this.facts = facts;
     }
 
     /**
@@ -81,8 +76,9 @@ public final class Catalogue {
     }
 
     private RefrigerantItem item(Output out, Fluid fluid) {
-        Optional<SafetyGroups.Entry> safety = safetyGroups.of(fluid.designation());
-        List<WarmingPotential> potentials = warmingPotentials.of(fluid.designation());
+        Optional<SafetyGroups.Entry> safety = facts.safetyGroups().of(fluid.designation());
+        List<WarmingPotential> potentials = facts.warmingPotentials().of(fluid.designation());
+        List<OzonePotential> ozone = facts.ozonePotentials().of(fluid);
         return new RefrigerantItem(
                 fluid.designation(),
                 fluid.name(),
@@ -101,6 +97,9 @@ public final class Catalogue {
                 safety.map(entry -> SafetyGroup.valueOf(entry.safetyGroup())).orElse(null),
                 safety.map(SafetyGroups.Entry::source).orElse(null),
                 potentials.isEmpty() ? null : potentials,
+                ozone.isEmpty() ? null : ozone,
+                facts.concentrationLimits().ofRoom(out, fluid.designation()).orElse(null),
+                facts.concentrationLimits().ofFlame(out, fluid.designation()).orElse(null),
                 Trust.equationOfState(fluid.sources()),
                 Trust.transport(refrigerants.transport(fluid)));
     }

@@ -1,10 +1,6 @@
 package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,8 +9,6 @@ import java.util.stream.Collectors;
 
 /** Safety groups of ASHRAE 34 and ISO 817, from the resource {@code safety-groups.json}. */
 public final class SafetyGroups {
-    private static final String RESOURCE = "/refrigerants/safety-groups.json";
-
     /**
      * The safety group of one refrigerant.
      *
@@ -32,14 +26,11 @@ public final class SafetyGroups {
 
     /** The groups on the class path. */
     public static SafetyGroups bundled() {
-        try (InputStream in = SafetyGroups.class.getResourceAsStream(RESOURCE)) {
-            return new SafetyGroups(new ObjectMapper().readValue(in, new TypeReference<List<Entry>>() {}));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new SafetyGroups(CatalogueResource.read("safety-groups.json", new TypeReference<List<Entry>>() {}));
     }
 
-    Optional<Entry> of(String designation) {
+    /** The group of a refrigerant; empty where none is on file. */
+    public Optional<Entry> of(String designation) {
         return Optional.ofNullable(entries.get(designation));
     }
 }

@@ -176,16 +176,7 @@ record ProcessEnds(
     }
 
     Optional<Liquid> liquid() {
-        if (inlet.phase() != Phase.TWO_PHASE) {
-            return Optional.empty();
-        }
-        double share = 1 - inlet.vaporQuality();
-        double liquidVolume =
-                1 / equilibrium.saturationAtPressure(inlet.pressure()).bubble().density();
-        return Optional.of(new Liquid(
-                share,
-                share * liquidVolume / inlet.specificVolume(),
-                outlet.phase() == Phase.TWO_PHASE ? OptionalDouble.of(outlet.vaporQuality()) : OptionalDouble.empty()));
+        return WetSuction.of(equilibrium, inlet, outlet);
     }
 
     Optional<Flow> flow(Spec spec) {

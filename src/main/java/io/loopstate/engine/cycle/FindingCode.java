@@ -55,6 +55,20 @@ public enum FindingCode {
     CONDENSATION,
     /** Water close to or below its freezing point. */
     FREEZING_RISK,
+    /** Compression inside ends above or below the discharge pressure. */
+    BUILT_IN_RATIO_MISMATCH,
+    /** An impeller works close to or below its least flow. */
+    NEAR_SURGE,
+    /** No motor efficiency was given: it is taken as 1. */
+    MOTOR_EFFICIENCY_ASSUMED,
+    /** A point lies outside the envelope that a rating map holds for. */
+    OUTSIDE_ENVELOPE,
+    /** The suction differs from that of the rating, and the map is corrected for it. */
+    SUPERHEAT_CORRECTED,
+    /** A fit rests on points that hardly fix its coefficients. */
+    ILL_CONDITIONED,
+    /** Two models of one machine disagree. */
+    MODELS_DISAGREE,
     /** A result rests on an approximation that is named. */
     APPROXIMATION
 }

@@ -59,6 +59,12 @@ public enum Guideline {
     MIN_TOWER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(5)),
     /** Least distance between the streams anywhere in a coil: 2 degF. */
     MIN_PINCH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(2)),
+    /** Power lost to a built-in volume ratio that does not fit, as a share of the isentropic power. */
+    MAX_BUILT_IN_MISMATCH(QuantityKind.RATIO, 0.05),
+    /** Flow of an impeller over its least flow, below which it is close to surge. */
+    MIN_SURGE_MARGIN(QuantityKind.RATIO, 1.1),
+    /** Share by which a rating map and a displacement model of one machine may differ. */
+    MAX_MODEL_DIFFERENCE(QuantityKind.RATIO, 0.10),
     /** Freezing point of water. */
     FREEZING_POINT(QuantityKind.TEMPERATURE, 273.15, "freezing point of water");
 

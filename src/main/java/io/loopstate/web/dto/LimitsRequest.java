@@ -60,4 +60,15 @@ public record LimitsRequest(
         Double minHeatRejectionFactor,
 
         @Schema(description = "Heat rejected over heat taken up, usual upper end. Default: 1.75.")
-        Double maxHeatRejectionFactor) {}
+        Double maxHeatRejectionFactor,
+
+        @Schema(
+                description = "Power lost to a built-in volume ratio that does not fit, as a share of the isentropic "
+                        + "power. Default: 0.05.")
+        Double maxBuiltInMismatch,
+
+        @Schema(description = "Flow of a centrifugal compressor over its least flow. Default: 1.1.")
+        Double minSurgeMargin,
+
+        @Schema(description = "Share by which a rating map and a displacement model may differ. Default: 0.1.")
+        Double maxModelDifference) {}

@@ -1,6 +1,7 @@
 package io.loopstate.web.dto;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -20,7 +21,7 @@ public record ProcessRequest(
                 examples = "R-134a")
         String refrigerant,
 
-        @NotNull SuctionRequest suction,
+        @NotNull @Valid SuctionRequest suction,
 
         DischargeRequest discharge,
 

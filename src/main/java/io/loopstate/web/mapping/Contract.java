@@ -21,7 +21,9 @@ public final class Contract {
                     ReadingsMapping.OPERATION,
                     ProcessMapping.OPERATION,
                     DutyMapping.OPERATION,
-                    AirSideMapping.OPERATION)
+                    AirSideMapping.OPERATION,
+                    DisplacementMapping.OPERATION,
+                    NameplateMapping.OPERATION)
             .stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));

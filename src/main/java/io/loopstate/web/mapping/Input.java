@@ -161,6 +161,19 @@ public final class Input<T> {
                                 .withHint("Leave out what follows from the rest.")));
     }
 
+    /** None of these members may be given, for a reason that follows the name. */
+    void refuseMembers(String reason, String... paths) {
+        Arrays.stream(paths)
+                .filter(path -> source.value(path).isPresent())
+                .forEach(path -> faults.add(
+                        path,
+                        ProblemKind.INVALID_REQUEST,
+                        place(path)
+                                .fault("not-applicable", source.name(path) + ": " + reason + ".")
+                                .withGot(source.value(path).orElseThrow().words())
+                                .withHint("Leave it out.")));
+    }
+
     /** If the first member is given, the second has to be as well. */
     void needs(String path, String needed, String reason) {
         if (given(path) && !given(needed)) {

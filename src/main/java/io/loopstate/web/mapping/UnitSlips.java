@@ -8,6 +8,7 @@ import io.loopstate.web.dto.WarningSeverity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Spots the likely slip of unit among inputs: a number outside the usual range that would be inside it in another unit.
@@ -50,14 +51,18 @@ final class UnitSlips {
             celsius("evaporatorAir.leavingTemperature", -60, 60));
 
     /** Usual inputs at the ports of a compressor. */
-    static final List<Usual> COMPRESSION = List.of(
+    static final List<Usual> COMPRESSION_PORTS = List.of(
             ofCritical("suction.pressure", 0.005, 0.7),
             celsius("suction.saturationTemperature", -80, 40),
             celsius("suction.temperature", -80, 80),
             kelvin("suction.superheat", 0, 60),
             ofCritical("discharge.pressure", 0.02, 3),
-            celsius("discharge.saturationTemperature", -30, 100),
-            celsius("discharge.temperature", 0, 250));
+            celsius("discharge.saturationTemperature", -30, 100));
+
+    /** The same with a measured discharge temperature. */
+    static final List<Usual> COMPRESSION = Stream.concat(
+                    COMPRESSION_PORTS.stream(), Stream.of(celsius("discharge.temperature", 0, 250)))
+            .toList();
 
     /** Usual inputs of a condenser's duty. */
     static final List<Usual> DUTY = List.of(

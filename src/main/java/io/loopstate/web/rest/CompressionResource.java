@@ -1,9 +1,15 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.DisplacementReply;
+import io.loopstate.web.dto.DisplacementRequest;
+import io.loopstate.web.dto.NameplateReply;
+import io.loopstate.web.dto.NameplateRequest;
 import io.loopstate.web.dto.ProcessReply;
 import io.loopstate.web.dto.ProcessRequest;
+import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.NameplateMapping;
 import io.loopstate.web.mapping.ProcessMapping;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
@@ -33,6 +39,15 @@ public class CompressionResource {
                     + "efficiencies. The isothermal limit and the ideal-gas formulas stand beside it. Wet suction is "
                     + "understood and warned of.";
 
+    private static final String DISPLACEMENT =
+            "What a reciprocating, rotary, scroll, screw or centrifugal compressor of known size does at a working point: flow, "
+                    + "volumetric efficiency with re-expansion of the real clearance vapor, powers and losses with the motor "
+                    + "in the suction vapor, the discharge vapor or outside, current, and with the liquid the capacity, the "
+                    + "heat rejected and the energy balance.";
+    private static final String NAMEPLATE =
+            "Back from what a nameplate or catalog states at a rating point: mass flow, displacement or volumetric "
+                    + "efficiency, bore and stroke, and the isentropic efficiencies behind a power.";
+
     private final Exchange exchange;
 
     /** Called by the container. */
@@ -59,5 +74,59 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(ProcessMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A compressor of known displacement, from a query. */
+    @GET
+    @Path("/displacement")
+    @Operation(
+            operationId = "getDisplacement",
+            summary = "A compressor of known displacement",
+            description = DISPLACEMENT)
+    public DisplacementReply displacement(@Context UriInfo uri) {
+        return exchange.answer(DisplacementMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A compressor of known displacement, from a body. */
+    @POST
+    @Path("/displacement")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "calculateDisplacement",
+            summary = "A compressor of known displacement",
+            description = DISPLACEMENT)
+    public DisplacementReply displacement(
+            @RequestBody(
+                            required = true,
+                            content = @Content(schema = @Schema(implementation = DisplacementRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(DisplacementMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** Displacement and efficiencies from a nameplate, from a query. */
+    @GET
+    @Path("/nameplate")
+    @Operation(
+            operationId = "getNameplate",
+            summary = "Displacement and efficiencies from a nameplate",
+            description = NAMEPLATE)
+    public NameplateReply nameplate(@Context UriInfo uri) {
+        return exchange.answer(NameplateMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** Displacement and efficiencies from a nameplate, from a body. */
+    @POST
+    @Path("/nameplate")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "calculateNameplate",
+            summary = "Displacement and efficiencies from a nameplate",
+            description = NAMEPLATE)
+    public NameplateReply nameplate(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = NameplateRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(NameplateMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

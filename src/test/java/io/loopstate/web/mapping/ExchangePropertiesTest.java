@@ -34,7 +34,9 @@ class ExchangePropertiesTest {
             ReadingsMapping.OPERATION,
             ProcessMapping.OPERATION,
             DutyMapping.OPERATION,
-            AirSideMapping.OPERATION);
+            AirSideMapping.OPERATION,
+            DisplacementMapping.OPERATION,
+            NameplateMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
     private static final Set<String> PLAIN = Set.of(
@@ -68,6 +70,14 @@ class ExchangePropertiesTest {
             "machineHeatRejectionFactor",
             "balanceDifference",
             "degreeOfSaturation",
+            "volumetricEfficiency",
+            "shaftEfficiency",
+            "overallEfficiency",
+            "clearanceEfficiency",
+            "reexpansionRatio",
+            "neededHeadCoefficient",
+            "machNumber",
+            "residual",
             "status");
 
     private static final List<String> REFRIGERANTS =

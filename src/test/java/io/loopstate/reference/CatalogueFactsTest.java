@@ -71,15 +71,15 @@ class CatalogueFactsTest {
 
     @Test
     void valueIsRefusedWhereAComponentHasNone() {
-        WarmingPotentials.OfBlend potentials = WARMING.ofBlend(mixture("R-448A").components());
-        assertThat(potentials.known()).extracting(WarmingPotential::assessment).doesNotContain("AR4");
+        WarmingPotentials.Known potentials = WARMING.ofBlend(mixture("R-448A").components());
+        assertThat(potentials.values()).extracting(WarmingPotential::assessment).doesNotContain("AR4");
         assertThat(potentials.missing()).contains(new MissingPotential("AR4", 100, List.of("R-1234yf", "R-1234ze(E)")));
     }
 
     @Test
     void ownCompositionHasAValueToo() {
         Mixture own = CATALOG.mixture(Composition.parse("R-32/134a (50/50)"));
-        assertThat(WARMING.ofBlend(own.components()).known())
+        assertThat(WARMING.ofBlend(own.components()).values())
                 .filteredOn(p -> p.assessment().equals("AR4"))
                 .extracting(WarmingPotential::value)
                 .containsExactly((675 + 1430) / 2.0);
@@ -174,7 +174,7 @@ class CatalogueFactsTest {
     }
 
     private static WarmingPotential ofBlend(String designation, String assessment) {
-        return WARMING.ofBlend(mixture(designation).components()).known().stream()
+        return WARMING.ofBlend(mixture(designation).components()).values().stream()
                 .filter(potential -> potential.assessment().equals(assessment))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(designation + " has no value by " + assessment));

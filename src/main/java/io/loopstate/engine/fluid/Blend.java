@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  * @param figures critical point, ends of the two-phase region, normal bubble and dew points
  */
 public record Blend(Mixture mixture, List<String> aliases, BlendFigures figures) implements Refrigerant {
+    private static final Citation MIXTURE_MODEL = new Citation(
+            "O. Kunz, W. Wagner, J. Chem. Eng. Data 57 (2012) 3032-3091: form of the mixture model",
+            Optional.of("10.1021/je300655b"));
 
     @Override
     public String designation() {
@@ -78,6 +81,9 @@ public record Blend(Mixture mixture, List<String> aliases, BlendFigures figures)
     public List<Citation> sources() {
         Stream<Citation> components = mixture.components().stream().flatMap(c -> c.fluid().sources().stream());
         Stream<Citation> pairs = mixture.pairs().stream().flatMap(p -> p.source().stream());
-        return Stream.concat(components, pairs).distinct().toList();
+        return Stream.of(Stream.of(MIXTURE_MODEL), components, pairs)
+                .flatMap(sources -> sources)
+                .distinct()
+                .toList();
     }
 }

@@ -8,6 +8,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param engineVersion version of the engine
  * @param refrigerant designation, as the catalogue writes it
  * @param equationOfState equation and sources
+ * @param blend composition and pairs of a blend, absent for any other refrigerant
  * @param transportProperties correlations, where the reply holds transport properties
  * @param referenceState datum of enthalpy and entropy
  * @param atmosphere from which gauge readings were counted
@@ -22,6 +23,9 @@ public record Basis(
         String refrigerant,
 
         @Schema(required = true) EquationOfState equationOfState,
+
+        @Schema(description = "Composition of a blend and what its model rests on.")
+        BlendModel blend,
 
         @Schema(description = "Where the reply can hold transport properties.")
         TransportSources transportProperties,

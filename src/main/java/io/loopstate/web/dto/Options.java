@@ -8,6 +8,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param atmosphericPressure absolute, as a barometer on the spot reads
  * @param altitude above sea level; the standard atmosphere there
  * @param referenceState datum of enthalpy and entropy
+ * @param requireFitted whether a blend is refused unless every pair of its components was fitted to measurements
  * @param units set of units and overrides of the reply
  * @param explain whether the reply shows its working
  * @param dec decimal mark of numbers that stand in text
@@ -31,6 +32,12 @@ public record Options(
                         "Datum of enthalpy and entropy. Default: IIR, or normalBoilingPoint where the refrigerant is no "
                                 + "saturated liquid at 0 degC.")
         ReferencePoint referenceState,
+
+        @Schema(
+                description =
+                        "Whether a blend is refused unless every pair of its components was fitted to measurements.",
+                defaultValue = "false")
+        Boolean requireFitted,
 
         @Schema(
                 description =

@@ -24,8 +24,19 @@ public record RefrigerantItem(
 
         @Schema(required = true) CriticalState criticalPoint,
 
-        @Schema(ref = "Temperature", description = "Saturation temperature at 101.325 kPa.")
+        @Schema(
+                ref = "Temperature",
+                description = "Saturation temperature at 101.325 kPa; of a blend the bubble point.")
         Quantity normalBoilingPoint,
+
+        @Schema(ref = "Temperature", description = "Of a blend: dew point at 101.325 kPa.")
+        Quantity normalDewPoint,
+
+        @Schema(description = "Of a blend: the highest temperature at which liquid and vapor coexist.")
+        BoundaryPoint cricondentherm,
+
+        @Schema(description = "Of a blend: the highest pressure at which liquid and vapor coexist.")
+        BoundaryPoint cricondenbar,
 
         @Schema(required = true) ModelRange range,
 
@@ -38,6 +49,9 @@ public record RefrigerantItem(
         String safetyGroupSource,
 
         List<WarmingPotential> globalWarmingPotentials,
+
+        @Schema(description = "Of a blend: bases on which a component has no value, so that the blend has none.")
+        List<MissingPotential> missingWarmingPotentials,
 
         List<OzonePotential> ozoneDepletionPotentials,
 
@@ -52,6 +66,9 @@ public record RefrigerantItem(
                         "Lower flammability limit in air; single compounds only, where it is on file. Absent does not mean "
                                 + "that there is none.")
         ConcentrationLimit lowerFlammabilityLimit,
+
+        @Schema(description = "Composition of a blend and what its model rests on.")
+        BlendModel blend,
 
         @Schema(required = true) EquationOfState equationOfState,
 

@@ -9,6 +9,9 @@ public record RefrigerantsQuery(
 
         SafetyGroup safetyGroup,
 
+        @Schema(description = "Only blends whose model is founded so.")
+        AccuracyClass accuracyClass,
+
         @DecimalMin("0")
         @Schema(
                 description =

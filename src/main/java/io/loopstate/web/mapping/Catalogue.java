@@ -1,9 +1,12 @@
 package io.loopstate.web.mapping;
 
 import io.loopstate.engine.flash.Equilibria;
-import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Blend;
+import io.loopstate.engine.fluid.BlendFigures;
 import io.loopstate.engine.fluid.Limits;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.units.QuantityKind;
+import io.loopstate.web.dto.BoundaryPoint;
 import io.loopstate.web.dto.CriticalState;
 import io.loopstate.web.dto.ModelRange;
 import io.loopstate.web.dto.OzonePotential;
@@ -13,13 +16,14 @@ import io.loopstate.web.dto.RefrigerantKind;
 import io.loopstate.web.dto.RefrigerantsQuery;
 import io.loopstate.web.dto.RefrigerantsReply;
 import io.loopstate.web.dto.SafetyGroup;
+import io.loopstate.web.dto.TransportSources;
 import io.loopstate.web.dto.UnitsOnly;
-import io.loopstate.web.dto.WarmingPotential;
 import io.loopstate.web.problem.ProblemException;
 import io.loopstate.web.problem.ProblemKind;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What is known of each refrigerant. */
 public final class Catalogue {
@@ -45,7 +49,7 @@ public final class Catalogue {
         Input<RefrigerantsQuery> input = reader.read(RefrigerantsQuery.class, new QuerySource(parameters));
         input.refuseFaults();
         List<RefrigerantItem> items = refrigerants.all().stream()
-                .map(fluid -> item(input.output(), fluid))
+                .map(refrigerant -> item(input.output(), refrigerant))
                 .filter(item -> selected(input.request(), item))
                 .toList();
         return new RefrigerantsReply(items.size(), items);
@@ -59,11 +63,11 @@ public final class Catalogue {
     public RefrigerantItem one(String designation, Map<String, List<String>> parameters) {
         Input<UnitsOnly> input = reader.read(UnitsOnly.class, new QuerySource(parameters));
         input.refuseFaults();
-        Fluid fluid = refrigerants
+        Refrigerant refrigerant = refrigerants
                 .find(designation)
                 .orElseThrow(() -> new ProblemException(
                         ProblemKind.NOT_FOUND, refrigerants.unknown(Place.query(PARAMETER), designation)));
-        return item(input.output(), fluid);
+        return item(input.output(), refrigerant);
     }
 
     private static boolean selected(RefrigerantsQuery query, RefrigerantItem item) {
@@ -72,44 +76,73 @@ public final class Catalogue {
         boolean warming = query.maxGlobalWarmingPotential() == null
                 || WarmingPotentials.newest(item.globalWarmingPotentials()).orElse(Double.POSITIVE_INFINITY)
                         <= query.maxGlobalWarmingPotential();
-        return kind && group && warming;
+        boolean accuracy = query.accuracyClass() == null
+                || item.blend() != null && item.blend().accuracyClass() == query.accuracyClass();
+        return kind && group && warming && accuracy;
     }
 
-    private RefrigerantItem item(Output out, Fluid fluid) {
-        Optional<SafetyGroups.Entry> safety = facts.safetyGroups().of(fluid.designation());
-        List<WarmingPotential> potentials = facts.warmingPotentials().of(fluid.designation());
-        List<OzonePotential> ozone = facts.ozonePotentials().of(fluid);
+    private RefrigerantItem item(Output out, Refrigerant refrigerant) {
+        Optional<Blend> blend = refrigerant instanceof Blend mixed ? Optional.of(mixed) : Optional.empty();
+        Optional<BlendFigures> figures = blend.map(Blend::figures);
+        Optional<SafetyGroups.Entry> safety = facts.safetyGroups().of(refrigerant.designation());
+        WarmingPotentials.Known warming = facts.warmingPotentials().of(refrigerant);
+        List<OzonePotential> ozone = facts.ozonePotentials().of(refrigerant);
         return new RefrigerantItem(
-                fluid.designation(),
-                fluid.name(),
-                fluid.aliases().isEmpty() ? null : fluid.aliases(),
-                RefrigerantKind.valueOf(fluid.kind().name()),
-                fluid.formula().orElse(null),
-                fluid.casNumber().orElse(null),
-                out.of(QuantityKind.MOLAR_MASS, fluid.molarMass()),
+                refrigerant.designation(),
+                refrigerant.name(),
+                refrigerant.aliases().isEmpty() ? null : refrigerant.aliases(),
+                RefrigerantKind.valueOf(refrigerant.kind().name()),
+                refrigerant.formula().orElse(null),
+                refrigerant.casNumber().orElse(null),
+                out.of(QuantityKind.MOLAR_MASS, refrigerant.molarMass()),
                 new CriticalState(
-                        out.of(QuantityKind.TEMPERATURE, fluid.criticalPoint().temperature()),
-                        out.of(QuantityKind.PRESSURE, fluid.criticalPoint().pressure()),
-                        out.of(QuantityKind.DENSITY, fluid.criticalPoint().density())),
-                out.of(QuantityKind.TEMPERATURE, fluid.normalBoilingPoint()),
-                range(out, fluid),
-                ReferencePoint.valueOf(Equilibria.defaultReference(fluid).name()),
+                        out.of(
+                                QuantityKind.TEMPERATURE,
+                                refrigerant.criticalPoint().temperature()),
+                        out.of(
+                                QuantityKind.PRESSURE,
+                                refrigerant.criticalPoint().pressure()),
+                        out.of(QuantityKind.DENSITY, refrigerant.criticalPoint().density())),
+                out.of(QuantityKind.TEMPERATURE, refrigerant.normalBoilingPoint()),
+                out.of(
+                        QuantityKind.TEMPERATURE,
+                        figures.map(BlendFigures::normalDewPoint).orElse(OptionalDouble.empty())),
+                figures.map(f -> boundary(out, f.cricondentherm(), f.cricondenthermPressure()))
+                        .orElse(null),
+                figures.map(f -> boundary(out, f.cricondenbarTemperature(), f.cricondenbar()))
+                        .orElse(null),
+                range(out, refrigerant),
+                ReferencePoint.valueOf(Equilibria.defaultReference(refrigerant).name()),
                 safety.map(entry -> SafetyGroup.valueOf(entry.safetyGroup())).orElse(null),
                 safety.map(SafetyGroups.Entry::source).orElse(null),
-                potentials.isEmpty() ? null : potentials,
+                warming.values().isEmpty() ? null : warming.values(),
+                warming.missing().isEmpty() ? null : warming.missing(),
                 ozone.isEmpty() ? null : ozone,
-                facts.concentrationLimits().ofRoom(out, fluid.designation()).orElse(null),
-                facts.concentrationLimits().ofFlame(out, fluid.designation()).orElse(null),
-                Trust.equationOfState(fluid.sources()),
-                Trust.transport(refrigerants.transport(fluid)));
+                facts.concentrationLimits()
+                        .ofRoom(out, refrigerant.designation())
+                        .orElse(null),
+                facts.concentrationLimits()
+                        .ofFlame(out, refrigerant.designation())
+                        .orElse(null),
+                BlendModels.of(refrigerant),
+                Trust.equationOfState(refrigerant.sources()),
+                refrigerants
+                        .transport(refrigerant)
+                        .map(Trust::transport)
+                        .orElse(new TransportSources(null, null, null)));
     }
 
-    private static ModelRange range(Output out, Fluid fluid) {
-        Limits limits = fluid.limits();
+    private static BoundaryPoint boundary(Output out, double temperature, double pressure) {
+        return new BoundaryPoint(
+                out.of(QuantityKind.TEMPERATURE, temperature), out.of(QuantityKind.PRESSURE, pressure));
+    }
+
+    private static ModelRange range(Output out, Refrigerant refrigerant) {
+        Limits limits = refrigerant.limits();
         return new ModelRange(
                 out.of(QuantityKind.TEMPERATURE, limits.minTemperature()),
                 out.of(QuantityKind.TEMPERATURE, limits.maxTemperature()),
                 out.of(QuantityKind.PRESSURE, limits.maxPressure()),
-                out.of(QuantityKind.TEMPERATURE, fluid.minSaturationTemperature()));
+                out.of(QuantityKind.TEMPERATURE, refrigerant.minSaturationTemperature()));
     }
 }

@@ -60,8 +60,8 @@ public final class Input<T> {
         return refrigerant.equilibrium();
     }
 
-    /** The correlations of its transport properties. */
-    TransportProperties transport() {
+    /** The correlations of its transport properties; empty for a blend, for which nothing is estimated. */
+    Optional<TransportProperties> transport() {
         return refrigerant.transport();
     }
 

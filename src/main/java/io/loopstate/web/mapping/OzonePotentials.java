@@ -1,8 +1,10 @@
 package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Fluid;
 import io.loopstate.engine.fluid.Mixture;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.web.dto.OzonePotential;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +41,14 @@ public final class OzonePotentials {
     public static OzonePotentials bundled() {
         return new OzonePotentials(
                 CatalogueResource.read("ozone-depletion-potentials.json", new TypeReference<List<Entry>>() {}));
+    }
+
+    /** What is known of a refrigerant; empty where nothing is on file and nothing follows. */
+    public List<OzonePotential> of(Refrigerant refrigerant) {
+        if (refrigerant instanceof Blend blend) {
+            return ofBlend(blend.mixture().components()).stream().toList();
+        }
+        return refrigerant instanceof Fluid fluid ? of(fluid) : List.of();
     }
 
     /** What is known of one compound; empty for one with chlorine, bromine or iodine of which nothing is on file. */

@@ -3,9 +3,14 @@ package io.loopstate.web.mapping;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.fluid.Composition;
+import io.loopstate.engine.fluid.CompositionException;
 import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Mixture;
 import io.loopstate.engine.fluid.ReferenceState;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.transport.TransportLibrary;
 import io.loopstate.engine.transport.TransportProperties;
 import io.loopstate.web.dto.ReferencePoint;
@@ -15,9 +20,12 @@ import io.loopstate.web.problem.ProblemKind;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** From the designation a client writes to the states of the refrigerant. */
 public final class Refrigerants {
+    private static final String MEMBER = "refrigerant";
     private static final int SUGGESTIONS = 3;
     private static final int CANDIDATES = 20;
     /** No designation, name or alias is longer. */
@@ -31,9 +39,12 @@ public final class Refrigerants {
      * What is known of the refrigerant of a request.
      *
      * @param equilibrium its states
-     * @param transport its transport properties
+     * @param transport its transport properties, empty for a blend
      */
-    record Chosen(Equilibrium equilibrium, TransportProperties transport) {}
+    record Chosen(Equilibrium equilibrium, Optional<TransportProperties> transport) {}
+
+    /** A refrigerant that a request names, and its states by reference state. */
+    private record Named(Refrigerant refrigerant, Function<ReferenceState, Equilibrium> states) {}
 
     /** The refrigerants of a catalog, their states and their transport properties. */
     public Refrigerants(Catalog catalog, Equilibria equilibria, TransportLibrary transport) {
@@ -42,17 +53,20 @@ public final class Refrigerants {
         this.transport = transport;
     }
 
-    /** Every refrigerant, in the order of the catalog. */
-    List<Fluid> all() {
-        return catalog.all();
+    /** Every refrigerant, in the order of the catalog; the blends after the fluids. */
+    List<Refrigerant> all() {
+        return Stream.<Refrigerant>concat(catalog.all().stream(), catalog.blends().stream())
+                .toList();
     }
 
-    Optional<Fluid> find(String designation) {
-        return designation.length() > LONGEST ? Optional.empty() : catalog.find(designation);
+    /** A refrigerant of the catalog. */
+    Optional<Refrigerant> find(String designation) {
+        return designation.length() > LONGEST ? Optional.empty() : catalog.refrigerant(designation);
     }
 
-    TransportProperties transport(Fluid fluid) {
-        return transport.of(fluid);
+    /** Empty for a blend: nothing is estimated from its components. */
+    Optional<TransportProperties> transport(Refrigerant refrigerant) {
+        return refrigerant instanceof Fluid fluid ? Optional.of(transport.of(fluid)) : Optional.empty();
     }
 
     /** The fault for a designation that nobody knows. */
@@ -79,26 +93,60 @@ public final class Refrigerants {
     /**
      * The refrigerant asked for; {@code null} after a fault.
      *
-     * @param designation {@code null} where it is missing
+     * @param designation or the composition of a blend; {@code null} where it is missing
      * @param reference {@code null} for the refrigerant's default
+     * @param requireFitted whether a blend with a pair that was not fitted is refused
      */
-    Chosen choose(String designation, ReferencePoint reference, Source source, Faults faults) {
+    Chosen choose(String designation, ReferencePoint reference, boolean requireFitted, Source source, Faults faults) {
         if (designation == null) {
             return null;
         }
-        Optional<Fluid> fluid = find(designation);
-        if (fluid.isEmpty()) {
-            faults.add("refrigerant", ProblemKind.INVALID_REQUEST, unknown(source.place("refrigerant"), designation));
+        Place place = source.place(MEMBER);
+        try {
+            Optional<Named> named = named(designation);
+            if (named.isEmpty()) {
+                faults.add(MEMBER, ProblemKind.INVALID_REQUEST, unknown(place, designation));
+                return null;
+            }
+            if (requireFitted && named.get().refrigerant() instanceof Blend blend) {
+                blend.mixture().requireFitted();
+            }
+            return chosen(named.get(), reference, source, faults);
+        } catch (CompositionException e) {
+            faults.add(MEMBER, CompositionFaults.kind(e.reason()), CompositionFaults.fault(place, e));
+            return null;
+        } catch (EngineException e) {
+            Fault fault = place.fault(EngineProblems.faultCode(e.code()), Words.sentence(e.getMessage()));
+            faults.add(MEMBER, EngineProblems.kind(e.code()), fault.withGot(designation));
             return null;
         }
-        ReferenceState state =
-                reference == null ? Equilibria.defaultReference(fluid.get()) : ReferenceState.valueOf(reference.name());
+    }
+
+    /** By designation or name, or by the composition of a blend. */
+    private Optional<Named> named(String designation) {
+        if (!Composition.looksLike(designation)) {
+            return find(designation).map(this::catalogued);
+        }
+        Mixture mixture = catalog.mixture(Composition.parse(designation));
+        return catalog.refrigerant(mixture.designation())
+                .map(this::catalogued)
+                .or(() -> Optional.of(new Named(equilibria.blend(mixture), state -> equilibria.of(mixture, state))));
+    }
+
+    private Named catalogued(Refrigerant refrigerant) {
+        return new Named(refrigerant, state -> equilibria.of(refrigerant, state));
+    }
+
+    private Chosen chosen(Named named, ReferencePoint reference, Source source, Faults faults) {
+        ReferenceState state = reference == null
+                ? Equilibria.defaultReference(named.refrigerant())
+                : ReferenceState.valueOf(reference.name());
         try {
-            return new Chosen(equilibria.of(fluid.get(), state), transport.of(fluid.get()));
+            return new Chosen(named.states().apply(state), transport(named.refrigerant()));
         } catch (EngineException e) {
             Fault fault = source.value("referenceState")
                     .map(Given::place)
-                    .orElseGet(() -> source.place("refrigerant"))
+                    .orElseGet(() -> source.place(MEMBER))
                     .fault(EngineProblems.faultCode(e.code()), Words.sentence(e.getMessage()));
             faults.add("referenceState", EngineProblems.kind(e.code()), fault);
             return null;

@@ -39,7 +39,11 @@ public final class RequestReader {
         T request = type.cast(record(shape, values, source, faults));
         validate(shape, request, source, faults);
         Refrigerants.Chosen refrigerant = refrigerants.choose(
-                (String) values.value("refrigerant"), (ReferencePoint) values.value("referenceState"), source, faults);
+                (String) values.value("refrigerant"),
+                (ReferencePoint) values.value("referenceState"),
+                Boolean.TRUE.equals(values.value("requireFitted")),
+                source,
+                faults);
         Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
         boolean explain = Boolean.TRUE.equals(values.value("explain"));
         Input<T> input = new Input<>(request, shape, source, faults, values, refrigerant, output, explain);

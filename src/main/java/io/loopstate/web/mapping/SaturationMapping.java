@@ -8,7 +8,6 @@ import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
 import java.util.Map;
-import java.util.Optional;
 
 /** Both sides of the dome at a temperature or a pressure. */
 public final class SaturationMapping {
@@ -33,8 +32,7 @@ public final class SaturationMapping {
     }
 
     private static SaturationQuery.Spec spec(Input<SaturationRequest> input, Variable given, double value) {
-        return new SaturationQuery.Spec(
-                input.equilibrium(), given, value, Optional.of(input.transport()), Guidance.common());
+        return new SaturationQuery.Spec(input.equilibrium(), given, value, input.transport(), Guidance.common());
     }
 
     private static SaturationReply reply(Input<SaturationRequest> input, SaturationQuery.Result result, Trust trust) {

@@ -56,7 +56,7 @@ public final class Trust {
 
     /** The basis of a reply that can hold transport properties. */
     Basis basisWithTransport(Input<?> input) {
-        return basis(input, transport(input.transport()));
+        return basis(input, input.transport().map(Trust::transport).orElse(null));
     }
 
     /** The basis of a reply about moist air. */
@@ -83,6 +83,7 @@ public final class Trust {
                 engineVersion,
                 equilibrium.refrigerant().designation(),
                 equationOfState(equilibrium.refrigerant().sources()),
+                BlendModels.of(equilibrium.refrigerant()),
                 transport,
                 ReferencePoint.valueOf(equilibrium.referenceState().name()),
                 atmosphere(input),
@@ -99,7 +100,7 @@ public final class Trust {
                         : sources.stream().skip(1).map(Trust::source).toList());
     }
 
-    private static io.loopstate.web.dto.Source source(Citation citation) {
+    static io.loopstate.web.dto.Source source(Citation citation) {
         return new io.loopstate.web.dto.Source(citation.text(), citation.doi().orElse(null));
     }
 

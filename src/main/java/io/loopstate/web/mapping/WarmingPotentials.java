@@ -1,7 +1,9 @@
 package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.core.type.TypeReference;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Mixture;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.web.dto.MissingPotential;
 import io.loopstate.web.dto.WarmingPotential;
 import java.util.ArrayList;
@@ -51,12 +53,12 @@ public final class WarmingPotentials {
     private record Entry(String designation, double value, String assessment, int horizonYears, String source) {}
 
     /**
-     * The potentials of a blend over 100 years.
+     * The potentials of a refrigerant.
      *
-     * @param known by each basis on which every component has a value
-     * @param missing the other bases, with the components that have none
+     * @param values those on file, or for a blend those over 100 years that follow from its components
+     * @param missing of a blend: the bases on which a component has no value
      */
-    public record OfBlend(List<WarmingPotential> known, List<MissingPotential> missing) {}
+    public record Known(List<WarmingPotential> values, List<MissingPotential> missing) {}
 
     private final Map<String, List<WarmingPotential>> potentials;
 
@@ -76,13 +78,20 @@ public final class WarmingPotentials {
                 CatalogueResource.read("warming-potentials.json", new TypeReference<List<Entry>>() {}));
     }
 
+    /** What is on file, or what follows from the components. */
+    public Known of(Refrigerant refrigerant) {
+        return refrigerant instanceof Blend blend
+                ? ofBlend(blend.mixture().components())
+                : new Known(of(refrigerant.designation()), List.of());
+    }
+
     /** What is on file of one compound, empty for an unknown one. */
     public List<WarmingPotential> of(String designation) {
         return potentials.getOrDefault(designation, List.of());
     }
 
     /** What follows for a mixture; a basis on which a component has no value gives none. */
-    public OfBlend ofBlend(List<Mixture.Component> components) {
+    public Known ofBlend(List<Mixture.Component> components) {
         List<WarmingPotential> known = new ArrayList<>();
         List<MissingPotential> missing = new ArrayList<>();
         for (Basis basis : Basis.values()) {
@@ -96,7 +105,7 @@ public final class WarmingPotentials {
                 missing.add(new MissingPotential(basis.assessment, HORIZON, without));
             }
         }
-        return new OfBlend(List.copyOf(known), List.copyOf(missing));
+        return new Known(List.copyOf(known), List.copyOf(missing));
     }
 
     private WarmingPotential weighted(List<Mixture.Component> components, Basis basis) {

@@ -1,5 +1,6 @@
 package io.loopstate.web.rest;
 
+import io.loopstate.web.dto.AccuracyClass;
 import io.loopstate.web.dto.RefrigerantItem;
 import io.loopstate.web.dto.RefrigerantKind;
 import io.loopstate.web.dto.RefrigerantsReply;
@@ -38,7 +39,7 @@ public class RefrigerantsResource {
             operationId = "listRefrigerants",
             summary = "The refrigerants of the catalogue",
             description =
-                    "Every refrigerant with its identity, critical point, normal boiling point, range of the model, safety group, global warming potential and published sources; filtered where the query says so.")
+                    "Every refrigerant with its identity, critical point, normal boiling point, range of the model, safety group, global warming and ozone depletion potentials and published sources, blends with composition, phase boundary and the origin of every pair; filtered where the query says so.")
     @Parameter(
             name = "kind",
             in = ParameterIn.QUERY,
@@ -49,6 +50,11 @@ public class RefrigerantsResource {
             in = ParameterIn.QUERY,
             description = "Only this group.",
             schema = @Schema(implementation = SafetyGroup.class))
+    @Parameter(
+            name = "accuracyClass",
+            in = ParameterIn.QUERY,
+            description = "Only blends whose model is founded so.",
+            schema = @Schema(implementation = AccuracyClass.class))
     @Parameter(
             name = "maxGlobalWarmingPotential",
             in = ParameterIn.QUERY,

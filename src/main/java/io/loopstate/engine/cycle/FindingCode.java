@@ -51,6 +51,10 @@ public enum FindingCode {
     UNUSUAL_APPROACH,
     /** The split of heat rejected over heat taken up is outside the usual range. */
     UNUSUAL_HEAT_REJECTION_FACTOR,
+    /** A coil has lost much of its conductance. */
+    LOW_CLEANLINESS,
+    /** The outlet asked for, not the coil, sets the condensing pressure. */
+    AREA_LEFT_OVER,
     /** Moisture condenses out of the air. */
     CONDENSATION,
     /** Water close to or below its freezing point. */

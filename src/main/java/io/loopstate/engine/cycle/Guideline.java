@@ -57,6 +57,10 @@ public enum Guideline {
     MAX_WATER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(10)),
     /** Tower water over the wet bulb of the air, lower end: 5 degF. */
     MIN_TOWER_APPROACH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(5)),
+    /** Least temperature of water that leaves a chiller: 40 degF. */
+    MIN_CHILLED_WATER_TEMPERATURE(QuantityKind.TEMPERATURE, fahrenheit(40)),
+    /** Least share of its clean conductance that a coil should keep. */
+    MIN_CLEANLINESS(QuantityKind.RATIO, 0.8),
     /** Least distance between the streams anywhere in a coil: 2 degF. */
     MIN_PINCH(QuantityKind.TEMPERATURE_DIFFERENCE, fahrenheitDifference(2)),
     /** Power lost to a built-in volume ratio that does not fit, as a share of the isentropic power. */

@@ -58,7 +58,19 @@ public record AirFigures(
             double approach,
             double effectiveness,
             OptionalDouble meanDifference,
-            OptionalDouble conductance) {}
+            OptionalDouble conductance) {
+        /** From the differences at both ends, K, and the heat, W. */
+        static Refrigerant of(double temperature, double entering, double leaving, double heat) {
+            OptionalDouble mean = LogMean.of(entering, leaving);
+            return new Refrigerant(
+                    temperature,
+                    entering,
+                    leaving,
+                    (entering - leaving) / entering,
+                    mean,
+                    mean.isPresent() ? OptionalDouble.of(heat / mean.getAsDouble()) : mean);
+        }
+    }
 
     static AirFigures of(AirSide.Spec spec, AirBalance balance) {
         AirState entering = balance.entering();
@@ -92,13 +104,6 @@ public record AirFigures(
         int sign = spec.coil() == Coil.CONDENSER ? 1 : -1;
         double entering = sign * (temperature - balance.entering().dryBulb());
         double leaving = sign * (temperature - balance.leaving().dryBulb());
-        OptionalDouble mean = LogMean.of(entering, leaving);
-        return new Refrigerant(
-                temperature,
-                entering,
-                leaving,
-                (entering - leaving) / entering,
-                mean,
-                mean.isPresent() ? OptionalDouble.of(balance.heat() / mean.getAsDouble()) : mean);
+        return Refrigerant.of(temperature, entering, leaving, balance.heat());
     }
 }

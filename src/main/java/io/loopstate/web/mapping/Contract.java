@@ -23,7 +23,9 @@ public final class Contract {
                     DutyMapping.OPERATION,
                     AirSideMapping.OPERATION,
                     DisplacementMapping.OPERATION,
-                    NameplateMapping.OPERATION)
+                    NameplateMapping.OPERATION,
+                    WaterSideMapping.OPERATION,
+                    CoilMapping.OPERATION)
             .stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));

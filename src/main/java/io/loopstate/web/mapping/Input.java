@@ -29,6 +29,7 @@ public final class Input<T> {
     private final Faults faults;
     private final ValueReader values;
     private final Refrigerants.Chosen refrigerant;
+    private final Refrigerants refrigerants;
     private final Output output;
     private final boolean explain;
 
@@ -39,6 +40,7 @@ public final class Input<T> {
             Faults faults,
             ValueReader values,
             Refrigerants.Chosen refrigerant,
+            Refrigerants refrigerants,
             Output output,
             boolean explain) {
         this.request = request;
@@ -47,8 +49,14 @@ public final class Input<T> {
         this.faults = faults;
         this.values = values;
         this.refrigerant = refrigerant;
+        this.refrigerants = refrigerants;
         this.output = output;
         this.explain = explain;
+    }
+
+    /** The same request with another output. */
+    Input<T> withOutput(Output other) {
+        return new Input<>(request, shape, source, faults, values, refrigerant, refrigerants, other, explain);
     }
 
     T request() {
@@ -58,6 +66,11 @@ public final class Input<T> {
     /** The states of the refrigerant asked for; only after {@link #refuseFaults()}. */
     Equilibrium equilibrium() {
         return refrigerant.equilibrium();
+    }
+
+    /** The states of a fluid that the request does not name, with its default reference state. */
+    Equilibrium equilibrium(String designation) {
+        return refrigerants.equilibrium(designation);
     }
 
     /** The correlations of its transport properties; empty for a blend, for which nothing is estimated. */

@@ -54,4 +54,16 @@ record Output(UnitSelection units, Atmosphere atmosphere) {
     UnitSystem system() {
         return units.system();
     }
+
+    /** The same output with flows of water in gallons per minute where the set would have cubic feet. */
+    Output forWater() {
+        return preferring(QuantityKind.VOLUME_FLOW, "gpm")
+                .preferring(QuantityKind.SENSIBLE_HEAT_FACTOR, "Btu_per_h_gpm_degF");
+    }
+
+    /** A unit of IP in place of the usual one of its kind, unless the client chose another. */
+    private Output preferring(QuantityKind kind, String unit) {
+        boolean usual = system() == UnitSystem.IP && units.unitFor(kind).equals(UnitSystem.IP.unitFor(kind));
+        return usual ? new Output(units.with(kind, UnitToken.of(unit)), atmosphere) : this;
+    }
 }

@@ -69,6 +69,12 @@ public final class Refrigerants {
         return refrigerant instanceof Fluid fluid ? Optional.of(transport.of(fluid)) : Optional.empty();
     }
 
+    /** The states of a fluid of the catalog, with its default reference state. */
+    Equilibrium equilibrium(String designation) {
+        Fluid fluid = catalog.find(designation).orElseThrow();
+        return equilibria.of(fluid, Equilibria.defaultReference(fluid));
+    }
+
     /** The fault for a designation that nobody knows. */
     Fault unknown(Place place, String designation) {
         List<String> similar = similar(designation);

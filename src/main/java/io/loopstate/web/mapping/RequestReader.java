@@ -46,7 +46,8 @@ public final class RequestReader {
                 faults);
         Output output = new Output(selection((String) values.value("units"), source, faults), atmosphere);
         boolean explain = Boolean.TRUE.equals(values.value("explain"));
-        Input<T> input = new Input<>(request, shape, source, faults, values, refrigerant, output, explain);
+        Input<T> input =
+                new Input<>(request, shape, source, faults, values, refrigerant, refrigerants, output, explain);
         input.atMostOne("atmosphericPressure", "altitude");
         return input;
     }

@@ -51,12 +51,20 @@ public final class Trust {
 
     /** The basis of a reply without transport properties. */
     Basis basis(Input<?> input) {
-        return basis(input, null);
+        return basis(input, input.equilibrium(), null);
+    }
+
+    /** The basis of a reply about a fluid that the request does not name. */
+    Basis basis(Input<?> input, Equilibrium equilibrium) {
+        return basis(input, equilibrium, null);
     }
 
     /** The basis of a reply that can hold transport properties. */
     Basis basisWithTransport(Input<?> input) {
-        return basis(input, input.transport().map(Trust::transport).orElse(null));
+        return basis(
+                input,
+                input.equilibrium(),
+                input.transport().map(Trust::transport).orElse(null));
     }
 
     /** The basis of a reply about moist air. */
@@ -77,8 +85,7 @@ public final class Trust {
                 transport.surfaceTensionSource().map(Trust::source).orElse(null));
     }
 
-    private Basis basis(Input<?> input, TransportSources transport) {
-        Equilibrium equilibrium = input.equilibrium();
+    private Basis basis(Input<?> input, Equilibrium equilibrium, TransportSources transport) {
         return new Basis(
                 engineVersion,
                 equilibrium.refrigerant().designation(),

@@ -86,6 +86,25 @@ final class UnitSlips {
             celsius("leaving.dewPoint", -60, 40),
             celsius("saturationTemperature", -80, 100));
 
+    /** Usual inputs of a condensing coil. */
+    static final List<Usual> COIL = List.of(
+            celsius("entering.dryBulb", -50, 60),
+            celsius("entering.wetBulb", -50, 60),
+            celsius("leavingDryBulb", -50, 90),
+            celsius("condensing.temperature", -20, 100),
+            ofCritical("condensing.pressure", 0.05, 2),
+            celsius("condenserInletTemperature", 0, 200),
+            kelvin("inletSuperheat", 0, 100),
+            kelvin("subcooling", 0, 40),
+            celsius("condenserOutletTemperature", -30, 90));
+
+    /** Usual water of a coil. */
+    static final List<Usual> WATER_SIDE = List.of(
+            celsius("enteringTemperature", 1, 60),
+            celsius("leavingTemperature", 1, 75),
+            celsius("saturationTemperature", -20, 90),
+            celsius("coolingTower.wetBulb", -20, 35));
+
     /** The usual range of an input, SI, or as shares of the critical pressure. */
     record Usual(String path, double low, double high, boolean ofCriticalPressure) {}
 

@@ -3,11 +3,17 @@ package io.loopstate.web.rest;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.web.dto.AirSideReply;
 import io.loopstate.web.dto.AirSideRequest;
+import io.loopstate.web.dto.CoilReply;
+import io.loopstate.web.dto.CoilRequest;
 import io.loopstate.web.dto.DutyReply;
 import io.loopstate.web.dto.DutyRequest;
+import io.loopstate.web.dto.WaterSideReply;
+import io.loopstate.web.dto.WaterSideRequest;
 import io.loopstate.web.mapping.AirSideMapping;
+import io.loopstate.web.mapping.CoilMapping;
 import io.loopstate.web.mapping.DutyMapping;
 import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.WaterSideMapping;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -40,6 +46,16 @@ public class HeatRejectionResource {
                     + "altitude. Splits an evaporator's heat into sensible and latent, shows what the factors 1.08, 4.5 and "
                     + "0.68 are here, and, given the refrigerant's temperature, condensing over ambient, approach and "
                     + "conductance.";
+    private static final String WATER_SIDE =
+            "Flow, entering and leaving temperature and heat of the water of a condenser or chiller: any three give the fourth, "
+                    + "with pure water by its own equation of state, and what the factor 500 is here. Given the refrigerant's "
+                    + "temperature, approach and conductance; with a cooling tower, evaporation, bleed, make-up and approach to "
+                    + "the wet bulb. Mixtures with glycol carry less heat: that is warned of, not calculated.";
+    private static final String COIL =
+            "An air-cooled condensing coil, zone by zone (desuperheating, condensing with glide, subcooling) with effectiveness "
+                    + "and transfer units. From readings its conductance, and how clean it is; from its conductance the condensing "
+                    + "level on any day, with the fan at part speed or standing still, and with dirt. Says where refrigerant and "
+                    + "air come closest, or why there is no balance.";
 
     private final Exchange exchange;
 
@@ -87,5 +103,45 @@ public class HeatRejectionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(AirSideMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** The water of a coil, from a query. */
+    @GET
+    @Path("/water-side")
+    @Operation(operationId = "getWaterSide", summary = "Flow, water and heat of a coil", description = WATER_SIDE)
+    public WaterSideReply waterSide(@Context UriInfo uri) {
+        return exchange.answer(WaterSideMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** The water of a coil, from a body. */
+    @POST
+    @Path("/water-side")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateWaterSide", summary = "Flow, water and heat of a coil", description = WATER_SIDE)
+    public WaterSideReply waterSide(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = WaterSideRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(WaterSideMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A condensing coil, from a query. */
+    @GET
+    @Path("/coil")
+    @Operation(operationId = "getCoil", summary = "A condensing coil, rated or at work", description = COIL)
+    public CoilReply coil(@Context UriInfo uri) {
+        return exchange.answer(CoilMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A condensing coil, from a body. */
+    @POST
+    @Path("/coil")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateCoil", summary = "A condensing coil, rated or at work", description = COIL)
+    public CoilReply coil(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = CoilRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(CoilMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

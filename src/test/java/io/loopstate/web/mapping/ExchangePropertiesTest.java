@@ -36,7 +36,9 @@ class ExchangePropertiesTest {
             DutyMapping.OPERATION,
             AirSideMapping.OPERATION,
             DisplacementMapping.OPERATION,
-            NameplateMapping.OPERATION);
+            NameplateMapping.OPERATION,
+            WaterSideMapping.OPERATION,
+            CoilMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
     private static final Set<String> PLAIN = Set.of(
@@ -66,6 +68,9 @@ class ExchangePropertiesTest {
             "outletQuality",
             "relativeHumidity",
             "sensibleHeatRatio",
+            "areaShare",
+            "cleanliness",
+            "nominalTons",
             "effectiveness",
             "machineHeatRejectionFactor",
             "balanceDifference",

@@ -1,0 +1,102 @@
+package io.loopstate.web.dto;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/** An air-cooled condensing coil. */
+@Schema(
+        description =
+                "An air-cooled condensing coil. With condensing, measured, its conductance is sought; with conductance or "
+                        + "zoneConductances the condensing level is. Required besides: entering.dryBulb, airflow, how the refrigerant "
+                        + "arrives (condenserInletTemperature or inletSuperheat) and leaves, and its massFlow or heat; with condensing "
+                        + "the dry bulb of the leaving air may stand for the heat.")
+public record CoilRequest(
+        @NotNull
+        @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
+        String refrigerant,
+
+        @Schema(description = "Air before the coil; dryBulb is required.")
+        AirReadings entering,
+
+        @Schema(description = "At full fan speed; as the air enters, as standard air or as a mass flow.")
+        AirFlowRequest airflow,
+
+        @Schema(description = "Default: crossFlow.") AirArrangement arrangement,
+
+        @Schema(ref = "Temperature", description = "Of the vapor that arrives.")
+        Quantity condenserInletTemperature,
+
+        @Schema(ref = "TemperatureDifference", description = "Of the vapor that arrives, above its dew point.")
+        Quantity inletSuperheat,
+
+        @Schema(
+                ref = "TemperatureDifference",
+                description = "Below the bubble point at the outlet of the condenser, 0 or more.")
+        Quantity subcooling,
+
+        @Schema(ref = "Temperature", description = "Not above the bubble point.")
+        Quantity condenserOutletTemperature,
+
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Schema(description = "Vapor quality where condensing is not complete, 0 to 1.")
+        Double condenserOutletQuality,
+
+        @Schema(ref = "MassFlow", description = "Of refrigerant.")
+        Quantity massFlow,
+
+        @Schema(ref = "Power", description = "To be given off.")
+        Quantity heat,
+
+        @Schema(ref = "Temperature", description = "Dry bulb of the leaving air; with condensing only.")
+        Quantity leavingDryBulb,
+
+        @Schema(description = "Measured; the conductance is then sought.")
+        LevelRequest condensing,
+
+        @Schema(ref = "ThermalConductance", description = "Of the clean coil at full airflow, the same in every zone.")
+        Quantity conductance,
+
+        ZoneConductances zoneConductances,
+
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Schema(
+                description =
+                        "Share of full speed, to which the airflow is proportional; 0 where the fan stands still. With a "
+                                + "conductance only.",
+                defaultValue = "1")
+        Double fanSpeed,
+
+        @DecimalMin("0")
+        @DecimalMax(value = "1", inclusive = false)
+        @Schema(
+                description =
+                        "With which the conductance follows the airflow. Default: 0.5, common practice, no source.")
+        Double airflowExponent,
+
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax("1")
+        @Schema(
+                description =
+                        "Airflow without a fan as a share of that at full speed. Default: 0.1, common practice, no source.")
+        Double naturalDraft,
+
+        @Schema(ref = "FoulingResistance", description = "Of dirt on the coil; needs area. With a conductance only.")
+        Quantity foulingResistance,
+
+        @Schema(ref = "Area", description = "On which dirt lies.")
+        Quantity area,
+
+        @Schema(
+                ref = "ThermalConductance",
+                description =
+                        "That the coil is known to have when clean, to judge a measured one by. With condensing only.")
+        Quantity cleanConductance,
+
+        @Schema(description = "Limits for the warnings.") CoilLimitsRequest limits,
+
+        @JsonUnwrapped Options options) {}

@@ -1,0 +1,179 @@
+package io.loopstate.web.mapping;
+
+import io.loopstate.engine.air.EnthalpyDatum;
+import io.loopstate.engine.rejection.AirCooledCondenser;
+import io.loopstate.engine.rejection.Arrangement;
+import io.loopstate.engine.rejection.CoilInlet;
+import io.loopstate.engine.rejection.CoilZone;
+import io.loopstate.engine.rejection.CondenserCoil.Load;
+import io.loopstate.engine.rejection.Conductance;
+import io.loopstate.units.QuantityKind;
+import io.loopstate.web.dto.CoilReply;
+import io.loopstate.web.dto.CoilRequest;
+import io.loopstate.web.dto.CoilZoneFigures;
+import io.loopstate.web.dto.CoilZoneName;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** An air-cooled condensing coil. */
+public final class CoilMapping {
+    private static final String[] OUTLET = {"subcooling", "condenserOutletTemperature", "condenserOutletQuality"};
+    private static final String[] ZONES = {
+        "zoneConductances.desuperheating", "zoneConductances.condensing", "zoneConductances.subcooling"
+    };
+
+    /** The calculation. */
+    public static final Operation<CoilRequest, AirCooledCondenser.Spec, AirCooledCondenser.Result, CoilReply>
+            OPERATION = new Operation<>(
+                    CoilRequest.class,
+                    CoilMapping::spec,
+                    AirCooledCondenser::calculate,
+                    CoilMapping::reply,
+                    Map.of(
+                            "condenserOutlet", List.of(OUTLET),
+                            "conductance", List.of("conductance", "zoneConductances.condensing"),
+                            "leaving.dryBulb", List.of("leavingDryBulb")));
+
+    private CoilMapping() {}
+
+    private static AirCooledCondenser.Spec spec(Input<CoilRequest> input) {
+        check(input);
+        input.refuseFaults();
+        CoilRequest request = input.request();
+        return new AirCooledCondenser.Spec(
+                input.equilibrium(),
+                input.atmosphere().pressure(),
+                AirSideMapping.air(input, "entering"),
+                AirSideMapping.airflow(request.airflow()),
+                request.arrangement() == null
+                        ? Arrangement.CROSS_FLOW
+                        : Arrangement.valueOf(request.arrangement().name()),
+                request.inletSuperheat() == null
+                        ? CoilInlet.temperature(
+                                request.condenserInletTemperature().value())
+                        : inletSuperheat(input),
+                input.engine(
+                        "condenserOutlet",
+                        () -> OutletConditions.condenser(
+                                request.subcooling(),
+                                request.condenserOutletTemperature(),
+                                request.condenserOutletQuality(),
+                                null)),
+                load(request),
+                Si.optional(request.leavingDryBulb()),
+                Optional.ofNullable(request.condensing())
+                        .map(level -> input.engine("condensing", () -> OutletConditions.level(level))),
+                conductance(request),
+                fan(request),
+                new AirCooledCondenser.Dirt(Si.orZero(request.foulingResistance()), Si.optional(request.area())),
+                Si.optional(request.cleanConductance()),
+                Guidances.of(input),
+                input.explain());
+    }
+
+    private static void check(Input<CoilRequest> input) {
+        input.exactlyOne("entering.dryBulb");
+        AirSideMapping.oneHumidity(input, "entering");
+        input.exactlyOne("airflow.volumeFlow", "airflow.massFlow");
+        input.needs("airflow.condition", "airflow.volumeFlow", "it says in which air that is counted.");
+        input.exactlyOne("condenserInletTemperature", "inletSuperheat");
+        input.exactlyOne(OUTLET);
+        boolean zones = Stream.of(ZONES).anyMatch(input::given);
+        if (zones) {
+            Stream.of(ZONES).forEach(input::exactlyOne);
+        }
+        String conductance = zones ? ZONES[1] : "conductance";
+        boolean measured = input.given("condensing.temperature") || input.given("condensing.pressure");
+        if (measured) {
+            input.exactlyOne("condensing.temperature", "condensing.pressure", conductance);
+            input.exactlyOne("massFlow", "heat", "leavingDryBulb");
+            for (String path : List.of("fanSpeed", "airflowExponent", "naturalDraft", "foulingResistance")) {
+                input.needs(path, conductance, "it changes a coil that is known.");
+            }
+        } else {
+            input.exactlyOne(conductance, "condensing.temperature", "condensing.pressure");
+            input.exactlyOne("massFlow", "heat");
+            for (String path : List.of("leavingDryBulb", "cleanConductance")) {
+                input.needs(path, "condensing.temperature", "it is a reading beside a measured level.");
+            }
+        }
+        if (zones) {
+            input.atMostOne("conductance", ZONES[1]);
+        }
+        input.needs("foulingResistance", "area", "the dirt covers it.");
+    }
+
+    private static CoilInlet inletSuperheat(Input<CoilRequest> input) {
+        double kelvin = input.request().inletSuperheat().value();
+        return input.engine("inletSuperheat", () -> CoilInlet.superheat(kelvin));
+    }
+
+    private static Optional<Load> load(CoilRequest request) {
+        return request.massFlow() == null
+                ? Optional.ofNullable(request.heat()).map(heat -> Load.heat(heat.value()))
+                : Optional.of(Load.massFlow(request.massFlow().value()));
+    }
+
+    private static Optional<Conductance> conductance(CoilRequest request) {
+        return request.zoneConductances() == null
+                ? Optional.ofNullable(request.conductance()).map(whole -> Conductance.uniform(whole.value()))
+                : Optional.of(new Conductance(
+                        request.zoneConductances().desuperheating().value(),
+                        request.zoneConductances().condensing().value(),
+                        request.zoneConductances().subcooling().value()));
+    }
+
+    private static AirCooledCondenser.Fan fan(CoilRequest request) {
+        AirCooledCondenser.Fan usual = AirCooledCondenser.Fan.full();
+        boolean assumed = request.airflowExponent() == null;
+        return new AirCooledCondenser.Fan(
+                request.fanSpeed() == null ? usual.speed() : request.fanSpeed(),
+                assumed ? usual.exponent() : request.airflowExponent(),
+                assumed,
+                request.naturalDraft() == null ? usual.naturalDraft() : request.naturalDraft());
+    }
+
+    private static CoilReply reply(Input<CoilRequest> input, AirCooledCondenser.Result result, Trust trust) {
+        Output out = input.output();
+        return new CoilReply(
+                List.of(States.of(out, result.inlet()), States.of(out, result.outlet())),
+                Levels.of(out, result.condensing()),
+                out.of(QuantityKind.MASS_FLOW, result.operating().massFlow()),
+                out.of(QuantityKind.POWER, result.operating().heat()),
+                result.operating().zones().stream().map(zone -> zone(out, zone)).toList(),
+                out.of(QuantityKind.THERMAL_CONDUCTANCE, result.conductance().condensing()),
+                out.of(QuantityKind.THERMAL_CONDUCTANCE, result.simpleConductance()),
+                AirStates.of(out, result.entering(), EnthalpyDatum.ZERO_CELSIUS),
+                AirStates.of(out, result.leaving(), EnthalpyDatum.ZERO_CELSIUS),
+                out.of(QuantityKind.MASS_FLOW, result.air().massFlow()),
+                out.of(
+                        QuantityKind.VOLUME_FLOW,
+                        result.air().massFlow() * result.air().state().specificVolume()),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.condensingOverAmbient()),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.approach()),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.pinch().pinch()),
+                CoilZoneName.valueOf(result.pinch().kind().name()),
+                out.plain(result.cleanliness()),
+                out.of(QuantityKind.FOULING_RESISTANCE, result.foulingResistance()),
+                trust.working(input, result.steps()),
+                trust.basis(input),
+                trust.warnings(input, result.findings(), UnitSlips.COIL),
+                trust.cautions(input));
+    }
+
+    private static CoilZoneFigures zone(Output out, CoilZone zone) {
+        return new CoilZoneFigures(
+                CoilZoneName.valueOf(zone.kind().name()),
+                out.of(QuantityKind.POWER, zone.heat()),
+                zone.share(),
+                out.of(QuantityKind.THERMAL_CONDUCTANCE, zone.conductance()),
+                out.of(QuantityKind.TEMPERATURE, zone.refrigerantInlet()),
+                out.of(QuantityKind.TEMPERATURE, zone.refrigerantOutlet()),
+                out.of(QuantityKind.TEMPERATURE, zone.airInlet()),
+                out.of(QuantityKind.TEMPERATURE, zone.airOutlet()),
+                zone.effectiveness(),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, zone.pinch()));
+    }
+}

@@ -1,0 +1,85 @@
+package io.loopstate.engine.rejection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.loopstate.engine.TestFluids;
+import io.loopstate.engine.air.AirState;
+import io.loopstate.engine.component.GlidingFluid;
+import io.loopstate.engine.component.OutletCondition;
+import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+/** The evaporating coil: balances close, and more of anything good raises the pressure. */
+class EvaporatorCoilTest {
+    private static final OutletCondition SUPERHEATED = OutletCondition.superheat(5);
+
+    /** Of areas, where the vapor comes close to the air and rounding of the pressure shows; heats close to 1e-9. */
+    private static final double STEEP = 1e-6;
+
+    private static EvaporatorCoil coil(
+            Equilibrium fluid, double conductance, double temperature, double humidity, double flow) {
+        double water = AirState.humidityRatio(101325, temperature, humidity);
+        return new EvaporatorCoil(
+                fluid, conductance, conductance, new CoilAir(new AirState(101325, temperature, water), flow));
+    }
+
+    private static double liquid(Equilibrium fluid, boolean gliding) {
+        return gliding ? 290e3 : fluid.saturationAtTemperature(308).bubble().specificEnthalpy();
+    }
+
+    @Property(tries = 300)
+    void balancesCloseAndMoreIsBetter(
+            @ForAll @DoubleRange(min = 270, max = 305) double temperature,
+            @ForAll @DoubleRange(min = 0.1, max = 0.95) double humidity,
+            @ForAll @DoubleRange(min = 0.3, max = 2) double flow,
+            @ForAll @DoubleRange(min = 500, max = 2000) double conductance,
+            @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 0.04) double refrigerant,
+            @ForAll boolean gliding) {
+        Equilibrium fluid = gliding ? new GlidingFluid(6) : TestFluids.of("R-134a");
+        double inlet = liquid(fluid, gliding);
+        EvaporatorCoil coil = coil(fluid, conductance, temperature, humidity, flow);
+        Operating operating = coil.solve(refrigerant, inlet, SUPERHEATED);
+        AirState in = coil.air().state();
+        AirState out = operating.airOutlet();
+        double given = flow * (in.specificEnthalpy() - out.specificEnthalpy())
+                - operating.condensate() * AirFactors.waterEnthalpy(out.dryBulb());
+        assertThat(given).isCloseTo(operating.heat(), within(1e-9 * operating.heat()));
+        assertThat(operating.condensate()).isGreaterThanOrEqualTo(0);
+        assertThat(out.dryBulb()).isLessThan(temperature);
+        assertThat(operating.areaLeftOver()).isGreaterThan(-STEEP);
+        if (operating.areaLeftOver() > STEEP) {
+            // The superheat, not the coil, sets the pressure.
+            assertThat(temperature - operating.outlet().temperature()).isCloseTo(0, within(1e-3));
+            return;
+        }
+        assertThat(coil.massFlow(operating.pressure(), inlet, SUPERHEATED))
+                .isCloseTo(refrigerant, within(STEEP * refrigerant));
+        double pressure = operating.pressure();
+        assertThat(coil(fluid, 1.1 * conductance, temperature, humidity, flow)
+                        .solve(refrigerant, inlet, SUPERHEATED)
+                        .pressure())
+                .as("more conductance")
+                .isGreaterThan(pressure);
+        assertThat(coil.solve(1.1 * refrigerant, inlet, SUPERHEATED).pressure())
+                .as("more refrigerant")
+                .isLessThan(pressure);
+    }
+
+    /** Moisture on the coil carries heat: humid air holds the pressure up. */
+    @Example
+    void humidAirHelps() {
+        Equilibrium fluid = TestFluids.of("R-134a");
+        double inlet = liquid(fluid, false);
+        Operating dry = coil(fluid, 1000, 298, 0.1, 0.8).solve(0.02, inlet, SUPERHEATED);
+        Operating humid = coil(fluid, 1000, 298, 0.7, 0.8).solve(0.02, inlet, SUPERHEATED);
+        assertThat(dry.condensate()).isZero();
+        assertThat(humid.condensate()).isPositive();
+        assertThat(humid.pressure()).isGreaterThan(dry.pressure());
+    }
+}

@@ -36,7 +36,7 @@ public final class AirCooledCondenser {
      * The coil at work.
      *
      * @throws EngineException where readings contradict each other or the coil has no balance; it names the input, e.g. {@code
-     *     conductance}, {@code leaving.dryBulb}, {@code fanSpeed}
+     *     conductance}, {@code leavingDryBulb}, {@code fanSpeed}
      */
     public static Result calculate(Spec spec) {
         CoilAir rated = air(spec);
@@ -260,7 +260,7 @@ public final class AirCooledCondenser {
                             ErrorCode.CONTRADICTORY_INPUTS,
                             "No coil does this: in some zone the air would have to become warmer than the refrigerant, or"
                                     + " the refrigerant colder than the air. Check airflow, air and refrigerant temperatures.")
-                    .about(spec.leavingDryBulb().isPresent() ? "leaving.dryBulb" : "condensing");
+                    .about(spec.leavingDryBulb().isPresent() ? "leavingDryBulb" : "condensing");
         }
         Conductance conductance = Conductance.uniform(found);
         Operating operating = new CondenserCoil(equilibrium, conductance, air, spec.arrangement())
@@ -275,7 +275,7 @@ public final class AirCooledCondenser {
             throw EngineException.of(
                     ErrorCode.CONTRADICTORY_INPUTS,
                     "The air leaves the condenser no warmer than it enters: swapped or wrong probes, or no heat.",
-                    "leaving.dryBulb",
+                    "leavingDryBulb",
                     leaving,
                     air.state().dryBulb(),
                     Double.NaN);

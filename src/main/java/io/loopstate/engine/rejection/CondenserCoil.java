@@ -28,11 +28,11 @@ import java.util.Objects;
  * @param arrangement how the air passes the zones
  */
 public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, CoilAir air, Arrangement arrangement) {
-    private static final double TOLERANCE = 1e-13;
+    private static final double TOLERANCE = 1e-16;
     /** First step away from a jump, relative. */
     private static final double JUMP = 1e-12;
 
-    private static final CoilZone.Kind[] KINDS = CoilZone.Kind.values();
+    private static final List<CoilZone.Kind> KINDS = List.of(CoilZone.Kind.values());
     /** Highest condensing pressure over the critical one: beyond it the saturation line is too flat to steer by. */
     private static final double HIGHEST = 0.998;
 
@@ -236,8 +236,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
         }
         double before = air.state().dryBulb();
         double sum = 0;
-        for (int i = KINDS.length - 1; i >= 0; i--) {
-            CoilZone.Kind kind = KINDS[i];
+        for (int i = KINDS.size() - 1; i >= 0; i--) {
+            CoilZone.Kind kind = KINDS.get(i);
             double heat = flow * states.heat(kind);
             sum += contribution.of(kind, CoilZone.need(heat, states.warm(kind), states.cold(kind), before));
             before += arrangement == Arrangement.SERIES ? heat / air.capacityRate() : 0;

@@ -26,7 +26,7 @@ import java.util.Objects;
  * @param air that enters
  */
 public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double superheating, CoilAir air) {
-    private static final double TOLERANCE = 1e-13;
+    private static final double TOLERANCE = 1e-16;
     /** First step away from a jump, relative. */
     private static final double JUMP = 1e-12;
 

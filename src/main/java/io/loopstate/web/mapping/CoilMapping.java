@@ -33,8 +33,7 @@ public final class CoilMapping {
                     CoilMapping::reply,
                     Map.of(
                             "condenserOutlet", List.of(OUTLET),
-                            "conductance", List.of("conductance", "zoneConductances.condensing"),
-                            "leaving.dryBulb", List.of("leavingDryBulb")));
+                            "conductance", List.of("conductance", "zoneConductances.condensing")));
 
     private CoilMapping() {}
 

@@ -22,6 +22,9 @@ import net.jqwik.api.constraints.DoubleRange;
 class CondenserCoilTest {
     private static final OutletCondition SUBCOOLED = OutletCondition.subcooling(2);
 
+    /** K within which the air, not the coil, holds the refrigerant. */
+    private static final double PINNED = 0.01;
+
     private static CoilAir air(double temperature, double flow) {
         return new CoilAir(new AirState(101325, temperature, 0.01), flow);
     }
@@ -48,8 +51,11 @@ class CondenserCoilTest {
         assertThat(coil.heat()).isCloseTo(heat, within(1e-9 * heat));
         assertThat(zones).isCloseTo(heat, within(1e-9 * heat));
         assertThat(air.capacityRate() * (coil.airOutlet() - temperature)).isCloseTo(heat, within(1e-9 * heat));
-        assertThat(coil.zones().stream().mapToDouble(CoilZone::share).sum()).isCloseTo(1, within(1e-9));
         assertThat(coil.zones()).allSatisfy(zone -> assertThat(zone.pinch()).isPositive());
+        if (coil.zones().stream().anyMatch(zone -> zone.pinch() < PINNED)) {
+            return;
+        }
+        assertThat(coil.areaLeftOver()).isCloseTo(0, within(1e-8));
         double pressure = coil.pressure();
         assertThat(solve(fluid, conductance, air(temperature, 1.1 * flow), arrangement, heat)
                         .pressure())
@@ -77,6 +83,9 @@ class CondenserCoilTest {
         CondenserCoil coil = new CondenserCoil(
                 TestFluids.of("R-290"), Conductance.uniform(conductance), air(temperature, 1.5), arrangement);
         Operating operating = coil.solve(Load.heat(heat), CoilInlet.superheat(30), SUBCOOLED);
+        if (operating.zones().stream().anyMatch(zone -> zone.pinch() < PINNED)) {
+            return;
+        }
         assertThat(coil.fitting(operating.pressure(), Load.heat(heat), CoilInlet.superheat(30), SUBCOOLED))
                 .isCloseTo(conductance, within(1e-6 * conductance));
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Requests of the heat-rejection family and of moist air, from text to bytes. */
 class HeatRejectionRequestsTest {
@@ -129,6 +130,34 @@ class HeatRejectionRequestsTest {
             assertThat(zones).isCloseTo(kilowatt, within(1e-9 * kilowatt));
             assertThat(reply.at("/heatRejected/value").doubleValue()).isCloseTo(kilowatt, within(1e-9 * kilowatt));
         }
+    }
+
+    /** A blend condenses from its dew to its bubble point, and the first law knows no blends. */
+    @ParameterizedTest
+    @ValueSource(strings = {"R-454B", "R-448A"})
+    void blendsCondenseWithTheirGlide(String blend) {
+        Map<String, String> values = coil(30, 3);
+        values.put("refrigerant", blend);
+        JsonNode reply = answer(CoilMapping.OPERATION, values);
+        JsonNode condensing = reply.get("zones").get(1);
+        double glide = condensing.at("/refrigerantInletTemperature/value").doubleValue()
+                - condensing.at("/refrigerantOutletTemperature/value").doubleValue();
+        assertThat(glide).isGreaterThan(0.5);
+        assertThat(reply.at("/condensing/temperatureGlide/value").doubleValue()).isCloseTo(glide, within(1e-9));
+        double zones = 0;
+        for (JsonNode zone : reply.get("zones")) {
+            zones += zone.at("/heat/value").doubleValue();
+        }
+        assertThat(zones).isCloseTo(3, within(3e-9));
+        Map<String, String> measured = coil(30, 3);
+        measured.remove("conductance");
+        measured.put("refrigerant", blend);
+        measured.put(
+                "condensing.pressure", reply.at("/condensing/pressure/value").doubleValue() + " kPa_a");
+        assertThat(answer(CoilMapping.OPERATION, measured)
+                        .at("/conductance/value")
+                        .doubleValue())
+                .isCloseTo(0.4, within(1e-6));
     }
 
     @Test

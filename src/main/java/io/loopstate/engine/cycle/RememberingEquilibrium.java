@@ -8,6 +8,7 @@ import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -57,6 +58,11 @@ public final class RememberingEquilibrium implements Equilibrium {
     @Override
     public State atPressureEntropy(double pressure, double specificEntropy) {
         return equilibrium.atPressureEntropy(pressure, specificEntropy);
+    }
+
+    @Override
+    public List<Double> incipientPhase(Variable given, double value, boolean bubble) {
+        return equilibrium.incipientPhase(given, value, bubble);
     }
 
     @Override

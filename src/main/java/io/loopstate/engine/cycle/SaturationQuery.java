@@ -43,13 +43,22 @@ public final class SaturationQuery {
      * The saturation.
      *
      * @param saturation bubble and dew point
+     * @param firstVapor mole fractions of the vapor that forms at the bubble point; empty without components
+     * @param firstLiquid mole fractions of the liquid that forms at the dew point; empty without components
      * @param bubbleTransport transport properties of the saturated liquid
      * @param dewTransport transport properties of the saturated vapor
      * @param findings what is worth knowing
      */
     public record Result(
-            Saturation saturation, Transport bubbleTransport, Transport dewTransport, List<Finding> findings) {
+            Saturation saturation,
+            List<Double> firstVapor,
+            List<Double> firstLiquid,
+            Transport bubbleTransport,
+            Transport dewTransport,
+            List<Finding> findings) {
         public Result {
+            firstVapor = List.copyOf(firstVapor);
+            firstLiquid = List.copyOf(firstLiquid);
             findings = List.copyOf(findings);
         }
     }
@@ -74,6 +83,12 @@ public final class SaturationQuery {
         }
         Transport bubble = Transport.of(spec.transport(), saturation.bubble(), findings);
         Transport dew = Transport.of(spec.transport(), saturation.dew(), findings);
-        return new Result(saturation, bubble, dew, findings.toList());
+        return new Result(
+                saturation,
+                spec.equilibrium().incipientPhase(spec.given(), spec.value(), true),
+                spec.equilibrium().incipientPhase(spec.given(), spec.value(), false),
+                bubble,
+                dew,
+                findings.toList());
     }
 }

@@ -2,6 +2,9 @@ package io.loopstate.engine.flash;
 
 import io.loopstate.engine.coexistence.BoundaryPoint;
 import io.loopstate.engine.coexistence.PhaseBoundary;
+import io.loopstate.engine.coexistence.SplitVariable;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The dome of a blend. Between the critical temperature and the highest one both edges are dew points, between the critical
@@ -67,5 +70,15 @@ final class BlendDome implements Dome {
         return pressure > thinnestPressure
                 ? boundary.atPressure(pressure, false).temperature()
                 : boundary.minTemperature();
+    }
+
+    @Override
+    public List<Double> incipient(SplitVariable fixed, double value, boolean bubble) {
+        BoundaryPoint point = fixed == SplitVariable.TEMPERATURE
+                ? boundary.atTemperature(value, bubble)
+                : boundary.atPressure(value, bubble);
+        return IntStream.range(0, boundary.feed().size())
+                .mapToObj(point::incipientFraction)
+                .toList();
     }
 }

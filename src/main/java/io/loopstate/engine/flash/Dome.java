@@ -1,5 +1,8 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
+import java.util.List;
+
 /** Where liquid and vapor coexist. */
 interface Dome {
     /**
@@ -37,4 +40,16 @@ interface Dome {
 
     /** Lowest temperature (K) of the vapor at a pressure (Pa) below the lowest one of both edges. */
     double thinVaporTemperature(double pressure);
+
+    /**
+     * Mole fractions in the phase that is about to form on an edge, in the order of the components; empty where it has the
+     * composition of the whole.
+     *
+     * @param fixed TEMPERATURE or PRESSURE
+     * @param value of it, K or Pa, between the lowest and the highest one
+     * @param bubble on the edge of the liquid, where vapor forms, or on that of the vapor
+     */
+    default List<Double> incipient(SplitVariable fixed, double value, boolean bubble) {
+        return List.of();
+    }
 }

@@ -5,6 +5,7 @@ import io.loopstate.engine.fluid.ReferenceState;
 import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -45,4 +46,16 @@ public interface Equilibrium {
 
     /** Bubble and dew point at a pressure (Pa) from the triple point to below the critical point. */
     Saturation saturationAtPressure(double pressure);
+
+    /**
+     * Composition of the phase that is about to form at a saturation: mole fractions in the order of the components, empty
+     * where it is that of the whole, as of a pure fluid.
+     *
+     * @param given {@code TEMPERATURE} or {@code PRESSURE} of the saturation
+     * @param value K or Pa, as for the saturation
+     * @param bubble of the first vapor at the bubble point, or of the first liquid at the dew point
+     */
+    default List<Double> incipientPhase(Variable given, double value, boolean bubble) {
+        return List.of();
+    }
 }

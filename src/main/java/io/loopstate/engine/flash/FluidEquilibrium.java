@@ -1,5 +1,6 @@
 package io.loopstate.engine.flash;
 
+import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.EngineException.Candidate;
 import io.loopstate.engine.error.ErrorCode;
@@ -100,6 +101,16 @@ final class FluidEquilibrium implements Equilibrium {
     @Override
     public Saturation saturationAtPressure(double pressure) {
         return saturation(pairs.edgesAtPressure(pressure));
+    }
+
+    @Override
+    public List<Double> incipientPhase(Variable given, double value, boolean bubble) {
+        boolean isotherm = given == Variable.TEMPERATURE;
+        // refuses what has no saturation
+        Dome.Edges edges = isotherm ? pairs.edgesAtTemperature(value) : pairs.edgesAtPressure(value);
+        return isotherm
+                ? fluid.dome().incipient(SplitVariable.TEMPERATURE, edges.bubbleTemperature(), bubble)
+                : fluid.dome().incipient(SplitVariable.PRESSURE, edges.bubblePressure(), bubble);
     }
 
     private Saturation saturation(Dome.Edges edges) {

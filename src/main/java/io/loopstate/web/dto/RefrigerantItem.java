@@ -32,6 +32,11 @@ public record RefrigerantItem(
         @Schema(ref = "Temperature", description = "Of a blend: dew point at 101.325 kPa.")
         Quantity normalDewPoint,
 
+        @Schema(
+                ref = "TemperatureDifference",
+                description = "Of a blend: dew less bubble point at 101.325 kPa, the glide.")
+        Quantity normalGlide,
+
         @Schema(description = "Of a blend: the highest temperature at which liquid and vapor coexist.")
         BoundaryPoint cricondentherm,
 

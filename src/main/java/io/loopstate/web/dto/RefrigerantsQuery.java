@@ -12,6 +12,9 @@ public record RefrigerantsQuery(
         @Schema(description = "Only blends whose model is founded so.")
         AccuracyClass accuracyClass,
 
+        @Schema(description = "Only blends with this component, by designation, name or alias.", examples = "R-32")
+        String component,
+
         @DecimalMin("0")
         @Schema(
                 description =

@@ -27,6 +27,15 @@ public record SaturationReply(
                 description = "Enthalpy of the dew less that of the bubble side.")
         Quantity latentHeat,
 
+        @Schema(
+                description =
+                        "Of a blend: composition of the vapor that forms first at the bubble point; it is what leaks first "
+                                + "from a vapor space.")
+        List<BlendComponent> firstVapor,
+
+        @Schema(description = "Of a blend: composition of the liquid that forms first at the dew point.")
+        List<BlendComponent> firstLiquid,
+
         @Schema(description = "The working; only where it was asked for.")
         List<WorkingStep> working,
 

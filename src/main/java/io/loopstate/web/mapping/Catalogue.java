@@ -10,6 +10,7 @@ import io.loopstate.web.dto.BoundaryPoint;
 import io.loopstate.web.dto.CriticalState;
 import io.loopstate.web.dto.ModelRange;
 import io.loopstate.web.dto.OzonePotential;
+import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.dto.ReferencePoint;
 import io.loopstate.web.dto.RefrigerantItem;
 import io.loopstate.web.dto.RefrigerantKind;
@@ -48,9 +49,11 @@ public final class Catalogue {
     public RefrigerantsReply list(Map<String, List<String>> parameters) {
         Input<RefrigerantsQuery> input = reader.read(RefrigerantsQuery.class, new QuerySource(parameters));
         input.refuseFaults();
+        String component = component(input);
         List<RefrigerantItem> items = refrigerants.all().stream()
                 .map(refrigerant -> item(input.output(), refrigerant))
                 .filter(item -> selected(input.request(), item))
+                .filter(item -> component == null || contains(item, component))
                 .toList();
         return new RefrigerantsReply(items.size(), items);
     }
@@ -68,6 +71,25 @@ public final class Catalogue {
                 .orElseThrow(() -> new ProblemException(
                         ProblemKind.NOT_FOUND, refrigerants.unknown(Place.query(PARAMETER), designation)));
         return item(input.output(), refrigerant);
+    }
+
+    /** The designation of the component asked for; {@code null} where none is. */
+    private String component(Input<RefrigerantsQuery> input) {
+        String wanted = input.request().component();
+        if (wanted == null) {
+            return null;
+        }
+        return refrigerants
+                .find(wanted)
+                .map(Refrigerant::designation)
+                .orElseThrow(() -> new ProblemException(
+                        ProblemKind.INVALID_REQUEST, refrigerants.unknown(input.place("component"), wanted)));
+    }
+
+    private static boolean contains(RefrigerantItem item, String component) {
+        return item.blend() != null
+                && item.blend().composition().stream()
+                        .anyMatch(part -> part.refrigerant().equals(component));
     }
 
     private static boolean selected(RefrigerantsQuery query, RefrigerantItem item) {
@@ -107,6 +129,7 @@ public final class Catalogue {
                 out.of(
                         QuantityKind.TEMPERATURE,
                         figures.map(BlendFigures::normalDewPoint).orElse(OptionalDouble.empty())),
+                figures.map(f -> glide(out, f)).orElse(null),
                 figures.map(f -> boundary(out, f.cricondentherm(), f.cricondenthermPressure()))
                         .orElse(null),
                 figures.map(f -> boundary(out, f.cricondenbarTemperature(), f.cricondenbar()))
@@ -130,6 +153,12 @@ public final class Catalogue {
                         .transport(refrigerant)
                         .map(Trust::transport)
                         .orElse(new TransportSources(null, null, null)));
+    }
+
+    private static Quantity glide(Output out, BlendFigures figures) {
+        double dew = figures.normalDewPoint().orElse(Double.NaN);
+        double bubble = figures.normalBubblePoint().orElse(Double.NaN);
+        return out.of(QuantityKind.TEMPERATURE_DIFFERENCE, dew - bubble);
     }
 
     private static BoundaryPoint boundary(Output out, double temperature, double pressure) {

@@ -1,8 +1,11 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.engine.fluid.Blend;
+import io.loopstate.engine.fluid.Refrigerant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Fixed text that goes with every calculation: what a calculation cannot take over. The laws named are pointers for the
@@ -23,13 +26,35 @@ final class Cautions {
         return ALWAYS;
     }
 
-    static List<String> of(Optional<SafetyGroups.Entry> group) {
+    private static List<String> of(Optional<SafetyGroups.Entry> group) {
         List<String> cautions = new ArrayList<>();
         cautions.add(group.map(entry -> entry.designation() + " is in safety group " + entry.safetyGroup() + ": "
                         + meaning(entry.safetyGroup()) + ". Source: " + entry.source() + ".")
                 .orElse(
                         "The safety group of this refrigerant is not on file here: look it up in ASHRAE 34 or ISO 817 before "
                                 + "any work."));
+        cautions.addAll(ALWAYS);
+        return List.copyOf(cautions);
+    }
+
+    /** The cautions for a refrigerant; of a client's own composition the groups of the components are all there is. */
+    static List<String> of(Refrigerant refrigerant, SafetyGroups groups) {
+        Optional<SafetyGroups.Entry> group = groups.of(refrigerant.designation());
+        if (group.isPresent() || !(refrigerant instanceof Blend blend)) {
+            return of(group);
+        }
+        String components = blend.mixture().components().stream()
+                .map(component -> component.fluid().designation())
+                .map(name -> name
+                        + groups.of(name)
+                                .map(entry -> " " + entry.safetyGroup())
+                                .orElse(" not on file"))
+                .collect(Collectors.joining(", "));
+        List<String> cautions = new ArrayList<>();
+        cautions.add("No safety group of " + blend.designation()
+                + " is on file here. A blend has the group of its worst case "
+                + "of composition and leakage, which does not follow from its components (" + components
+                + "): take the worst of them until ASHRAE 34 or ISO 817 says otherwise.");
         cautions.addAll(ALWAYS);
         return List.copyOf(cautions);
     }

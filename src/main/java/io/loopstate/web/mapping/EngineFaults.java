@@ -3,6 +3,7 @@ package io.loopstate.web.mapping;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.units.Plausibility;
 import io.loopstate.units.QuantityKind;
@@ -10,6 +11,7 @@ import io.loopstate.units.Reading;
 import io.loopstate.units.UnitToken;
 import io.loopstate.web.dto.Candidate;
 import io.loopstate.web.dto.FluidPhase;
+import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.problem.EngineProblems;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemException;
@@ -135,15 +137,15 @@ final class EngineFaults {
         return prefix + (open ? "above " : "") + Words.lower(upper) + " to " + Words.upper(lower) + suffix;
     }
 
-    private static String detail(EngineException e) {
+    private String detail(EngineException e) {
         return switch (e.code()) {
             case AMBIGUOUS_STATE -> "Several states satisfy these two variables; they are listed as candidates.";
             case NOT_IN_PHASE ->
                 "No state with these two variables is in the phase asked for; those that exist are listed as candidates.";
             case PAIR_NOT_INDEPENDENT -> "These two variables together do not fix a state.";
             case NOT_CONVERGED -> "The calculation did not converge.";
+            case ABOVE_CRITICAL -> blend().map(EngineFaults::aboveCritical).orElse(Words.sentence(e.getMessage()));
             case OUT_OF_RANGE,
-                    ABOVE_CRITICAL,
                     IMPOSSIBLE_VALUE,
                     ON_SATURATION_LINE,
                     NO_SUCH_STATE,
@@ -153,6 +155,25 @@ final class EngineFaults {
         };
     }
 
+    private Optional<Blend> blend() {
+        return input.equilibrium().refrigerant() instanceof Blend blend ? Optional.of(blend) : Optional.empty();
+    }
+
+    private static String aboveCritical(Blend blend) {
+        return "At and above the critical point of " + blend.designation()
+                + " there is no pair of a bubble and a dew point.";
+    }
+
+    /** A blend has phases up to the tops of its phase boundary, which lie a little above the critical point. */
+    private String whereBlendsCoexist(Blend blend) {
+        Output out = input.output();
+        Quantity hottest = out.of(QuantityKind.TEMPERATURE, blend.figures().cricondentherm());
+        Quantity tightest = out.of(QuantityKind.PRESSURE, blend.figures().cricondenbar());
+        return "Liquid and vapor of " + blend.designation() + " coexist up to " + Words.brief(hottest.value()) + ' '
+                + hottest.unit() + " and up to " + Words.brief(tightest.value()) + ' ' + tightest.unit()
+                + "; a state there is fixed by temperature and pressure.";
+    }
+
     private String hint(EngineException e) {
         Optional<String> slip = path(e).flatMap(input::reading).flatMap(reading -> slip(reading, e));
         if (slip.isPresent()) {
@@ -160,7 +181,10 @@ final class EngineFaults {
         }
         return switch (e.code()) {
             case ABOVE_CRITICAL ->
-                "Above the critical point there is no saturation: a state there is fixed by temperature and pressure.";
+                blend().map(this::whereBlendsCoexist)
+                        .orElse(
+                                "Above the critical point there is no saturation: a state there is fixed by temperature and "
+                                        + "pressure.");
             case ON_SATURATION_LINE -> "Give vaporQuality with one of the two instead.";
             case AMBIGUOUS_STATE -> "Choose one of them with phase, or give another variable.";
             case NOT_IN_PHASE -> "Leave phase out, or choose the phase of a candidate.";

@@ -7,6 +7,7 @@ import io.loopstate.engine.cycle.Step.Term;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Citation;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
@@ -85,6 +86,10 @@ final class PropertySteps {
     }
 
     private static String source(Equilibrium equilibrium) {
+        if (equilibrium.refrigerant() instanceof Blend blend) {
+            return "equation of state: " + blend.sources().get(0).text()
+                    + "; those of the components and pairs stand in basis";
+        }
         return equilibrium.refrigerant().sources().stream()
                 .map(Citation::text)
                 .collect(Collectors.joining("; ", "equation of state: ", ""));

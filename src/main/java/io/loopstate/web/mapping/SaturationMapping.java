@@ -4,9 +4,12 @@ import io.loopstate.engine.cycle.Guidance;
 import io.loopstate.engine.cycle.SaturationQuery;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.units.QuantityKind;
+import io.loopstate.web.dto.BlendComponent;
 import io.loopstate.web.dto.SaturationReply;
 import io.loopstate.web.dto.SaturationRequest;
+import java.util.List;
 import java.util.Map;
 
 /** Both sides of the dome at a temperature or a pressure. */
@@ -45,9 +48,17 @@ public final class SaturationMapping {
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, atPressure ? saturation.temperatureGlide() : Double.NaN),
                 out.of(QuantityKind.PRESSURE_DIFFERENCE, atPressure ? Double.NaN : saturation.pressureGlide()),
                 out.of(QuantityKind.SPECIFIC_ENERGY, saturation.latentHeat()),
+                phase(input, result.firstVapor()),
+                phase(input, result.firstLiquid()),
                 trust.working(input, PropertySteps.saturation(input.equilibrium(), atPressure, saturation)),
                 trust.basisWithTransport(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));
+    }
+
+    private static List<BlendComponent> phase(Input<SaturationRequest> input, List<Double> moleFractions) {
+        return input.equilibrium().refrigerant() instanceof Blend blend
+                ? BlendComponents.of(blend.mixture(), moleFractions)
+                : null;
     }
 }

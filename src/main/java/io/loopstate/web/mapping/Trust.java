@@ -149,7 +149,7 @@ public final class Trust {
     }
 
     List<String> cautions(Input<?> input) {
-        return Cautions.of(safetyGroups.of(input.equilibrium().refrigerant().designation()));
+        return Cautions.of(input.equilibrium().refrigerant(), safetyGroups);
     }
 
     /** The cautions of a reply that is about no refrigerant. */

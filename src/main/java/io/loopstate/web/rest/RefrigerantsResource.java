@@ -56,6 +56,11 @@ public class RefrigerantsResource {
             description = "Only blends whose model is founded so.",
             schema = @Schema(implementation = AccuracyClass.class))
     @Parameter(
+            name = "component",
+            in = ParameterIn.QUERY,
+            description = "Only blends with this component, by designation, name or alias.",
+            schema = @Schema(implementation = String.class))
+    @Parameter(
             name = "maxGlobalWarmingPotential",
             in = ParameterIn.QUERY,
             description =

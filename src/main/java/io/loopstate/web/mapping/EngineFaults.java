@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Words an error of the engine: at the client's field and in the client's units. */
 final class EngineFaults {
@@ -176,15 +178,16 @@ final class EngineFaults {
 
     private String hint(EngineException e) {
         Optional<String> slip = path(e).flatMap(input::reading).flatMap(reading -> slip(reading, e));
-        if (slip.isPresent()) {
-            return slip.get();
+        Optional<String> tops = Optional.of(e.code())
+                .filter(ErrorCode.ABOVE_CRITICAL::equals)
+                .flatMap(code -> blend())
+                .map(this::whereBlendsCoexist);
+        if (slip.isPresent() || tops.isPresent()) {
+            return Stream.of(tops, slip).flatMap(Optional::stream).collect(Collectors.joining(" "));
         }
         return switch (e.code()) {
             case ABOVE_CRITICAL ->
-                blend().map(this::whereBlendsCoexist)
-                        .orElse(
-                                "Above the critical point there is no saturation: a state there is fixed by temperature and "
-                                        + "pressure.");
+                "Above the critical point there is no saturation: a state there is fixed by temperature and pressure.";
             case ON_SATURATION_LINE -> "Give vaporQuality with one of the two instead.";
             case AMBIGUOUS_STATE -> "Choose one of them with phase, or give another variable.";
             case NOT_IN_PHASE -> "Leave phase out, or choose the phase of a candidate.";

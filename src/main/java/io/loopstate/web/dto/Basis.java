@@ -27,7 +27,9 @@ public record Basis(
         @Schema(description = "Composition of a blend and what its model rests on.")
         BlendModel blend,
 
-        @Schema(description = "Where the reply can hold transport properties.")
+        @Schema(
+                description =
+                        "Where the reply can hold transport properties; absent for blends, for which none are computed.")
         TransportSources transportProperties,
 
         @Schema(required = true) ReferencePoint referenceState,

@@ -67,8 +67,9 @@ public record FluidState(
 
         @Schema(
                 ref = "DynamicViscosity",
-                description = "Of one phase, where the refrigerant has a published correlation; in replies of "
-                        + "/v1/properties/state and /v1/properties/saturation, as are the two that follow.")
+                description =
+                        "Of one phase, where the refrigerant has a published correlation, which no blend has; in replies of "
+                                + "/v1/properties/state and /v1/properties/saturation, as are the two that follow.")
         Quantity viscosity,
 
         @Schema(ref = "ThermalConductivity", description = "Of one phase.")

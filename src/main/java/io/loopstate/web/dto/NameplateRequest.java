@@ -17,7 +17,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
                         + "volumetricEfficiency the displacement; a power gives the isentropic efficiencies.")
 public record NameplateRequest(
         @NotNull
-        @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
+        @Schema(
+                description =
+                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1); case, hyphen and the leading R do not matter.",
+                examples = "R-134a")
         String refrigerant,
 
         @NotNull @Valid SuctionRequest suction,

@@ -17,7 +17,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record ProcessRequest(
         @NotNull
         @Schema(
-                description = "Designation; case, hyphen and the leading R do not matter. Air is one as well.",
+                description =
+                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1); case, hyphen and the leading R do not matter. Air is one as well.",
                 examples = "R-134a")
         String refrigerant,
 

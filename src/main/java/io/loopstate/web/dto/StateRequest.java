@@ -14,7 +14,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
                         + "or pressure or temperature with superheat or subcooling.")
 public record StateRequest(
         @NotNull
-        @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
+        @Schema(
+                description =
+                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1); case, hyphen and the leading R do not matter.",
+                examples = "R-134a")
         String refrigerant,
 
         @Schema(ref = "Temperature") Quantity temperature,

@@ -61,7 +61,7 @@ class BlendRepliesTest {
     void transportPropertiesAreAbsent() {
         JsonNode reply = saturation("R-410A", "temperature", "5 degC").json();
         assertThat(reply.at("/basis").has("transportProperties")).isFalse();
-        assertThat(reply.at("/bubble").has("dynamicViscosity")).isFalse();
+        assertThat(reply.at("/bubble").has("viscosity")).isFalse();
         assertThat(reply.at("/bubble").has("thermalConductivity")).isFalse();
         assertThat(reply.at("/bubble").has("surfaceTension")).isFalse();
     }

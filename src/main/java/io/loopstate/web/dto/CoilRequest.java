@@ -15,7 +15,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
                         + "the dry bulb of the leaving air may stand for the heat.")
 public record CoilRequest(
         @NotNull
-        @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
+        @Schema(
+                description =
+                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1); case, hyphen and the leading R do not matter.",
+                examples = "R-134a")
         String refrigerant,
 
         @Schema(description = "Air before the coil; dryBulb is required.")

@@ -65,6 +65,11 @@ final class BoundaryLine {
         return topPlace;
     }
 
+    /** Value at an end, the dense one or the thin one. */
+    double lowest(boolean dense) {
+        return values.at(dense ? values.to() : values.from());
+    }
+
     double at(double s) {
         return values.at(s);
     }

@@ -82,6 +82,28 @@ final class BoundaryNodes {
         return t;
     }
 
+    /**
+     * Follows the bubble line on down to a pressure (Pa), or as far as it can be followed.
+     *
+     * @return ln of the density there
+     */
+    double downToPressure(double pressure) {
+        double factor = COOLING;
+        BoundaryPoint coldest = solved.lastEntry().getValue();
+        while (coldest.pressure() > pressure && factor < 1 - SMALLEST_STEP) {
+            double next = coldest.temperature() * factor;
+            Optional<BoundaryPoint> point =
+                    BoundarySolver.solve(feed, Condition.TEMPERATURE, next, colder(coldest, next));
+            if (point.isPresent() && plausible(point.get())) {
+                coldest = point.get();
+                keep(coldest);
+            } else {
+                factor = Math.sqrt(factor);
+            }
+        }
+        return solved.lastKey();
+    }
+
     /** ln of the density of the whole at a temperature (K) above the lowest one reached. */
     double atTemperature(double temperature) {
         BoundaryPoint start = solved.values().stream()

@@ -15,6 +15,9 @@ import java.util.Optional;
 public final class MixtureSplit {
     private static final int LADDER = 24;
     private static final double SEARCH_TOLERANCE = 1e-14;
+    private static final double ROUNDING = 1e-9;
+    /** How far, relative, the density of a phase may lie beyond its densities at both ends. */
+    private static final double BEYOND = 0.15;
 
     private final PhaseBoundary boundary;
     private final Feed feed;
@@ -27,41 +30,31 @@ public final class MixtureSplit {
     /**
      * @param fixed TEMPERATURE or PRESSURE
      * @param second any other variable
+     * @param share about how far the state is from the dense end, 0 to 1
      * @throws EngineException NOT_CONVERGED
      */
-    public Split at(SplitVariable fixed, double fixedValue, SplitVariable second, double value) {
+    public Split at(SplitVariable fixed, double fixedValue, SplitVariable second, double value, double share) {
         boolean isotherm = fixed == SplitVariable.TEMPERATURE;
         BoundaryPoint dense =
                 isotherm ? boundary.atTemperature(fixedValue, true) : boundary.atPressure(fixedValue, true);
         BoundaryPoint thin =
                 isotherm ? boundary.atTemperature(fixedValue, false) : boundary.atPressure(fixedValue, false);
         Line line = new Line(feed, dense, thin);
-        double share = share(second, value, line);
-        Optional<Split> split = new SplitSolver(feed, fixed, fixedValue, second, value).solve(line.at(share));
-        return split.or(() -> new Search(feed, fixed, fixedValue, second, value).along(line))
+        Optional<Split> split = new SplitSolver(feed, fixed, fixedValue, second, value)
+                .solve(line.at(Math.max(0, Math.min(1, share))))
+                .filter(line::holds)
+                .filter(this::settled);
+        return split.or(() -> new Search(feed, fixed, fixedValue, second, value)
+                        .along(line)
+                        .filter(line::holds)
+                        .filter(this::settled))
                 .orElseThrow(() -> EngineException.of(
                         ErrorCode.NOT_CONVERGED, "division into liquid and vapor at " + fixedValue + " " + fixed));
     }
 
-    /** How far the state is from the dense end, from the values at both ends. */
-    private double share(SplitVariable second, double value, Line line) {
-        double share = switch (second) {
-            case VAPOR_FRACTION, QUALITY -> value;
-            case TEMPERATURE ->
-                (value - line.dense.temperature()) / (line.thin.temperature() - line.dense.temperature());
-            case PRESSURE -> (value - line.dense.pressure()) / (line.thin.pressure() - line.dense.pressure());
-            default -> {
-                double a = PhaseProperty.value(
-                        second,
-                        feed.phase(line.dense.temperature(), line.dense.density())
-                                .state());
-                double b = PhaseProperty.value(
-                        second,
-                        feed.phase(line.thin.temperature(), line.thin.density()).state());
-                yield (value - a) / (b - a);
-            }
-        };
-        return Math.max(0.0, Math.min(1.0, share));
+    /** Whether the liquid is one liquid; where there may be two the equations have further solutions. */
+    private boolean settled(Split split) {
+        return split.temperature() >= boundary.oneLiquidAbove() || split.liquidStable();
     }
 
     /** Starting values between the two points of the boundary. */
@@ -77,6 +70,22 @@ public final class MixtureSplit {
             double fraction = mix(dense.bubble() ? 0 : 1, thin.bubble() ? 0 : 1, share);
             return new SplitSolver.Iterate(
                     mix(Math.log(dense.temperature()), Math.log(thin.temperature()), share), fraction, liquid, vapor);
+        }
+
+        /** Whether a split lies between the ends; equations of state have false phases that it may have run to. */
+        boolean holds(Split split) {
+            return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING)
+                    && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING)
+                    && between(split.liquid().density(), density(dense, true), density(thin, true), BEYOND)
+                    && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND);
+        }
+
+        private static boolean between(double value, double a, double b, double beyond) {
+            return value >= Math.min(a, b) * (1 - beyond) && value <= Math.max(a, b) * (1 + beyond);
+        }
+
+        private static double density(BoundaryPoint point, boolean liquid) {
+            return point.bubble() == liquid ? point.density() : point.incipientDensity();
         }
 
         private double logAmount(BoundaryPoint point, boolean liquid, int i) {

@@ -1,5 +1,6 @@
 package io.loopstate.engine.coexistence;
 
+import io.loopstate.engine.coexistence.BoundarySolver.Condition;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.numerics.ChebyshevPieces;
@@ -19,7 +20,12 @@ public final class PhaseBoundary {
     private static final double[] CENTERS = {0.3, 0.15, 0.075, 0.0375};
 
     private static final double TOLERANCE = 1e-13;
+    /** Furthest that solving for a point may move it. */
+    private static final double SAME = 1e-3;
+
     private static final double CONVERGED = 1e-12;
+    /** Share of the highest temperature from which on non-analytic terms slow the convergence of a series. */
+    private static final double NEAR_TOP = 0.95;
     /** How far from the critical density the highest temperature and pressure are looked for, in s. */
     private static final double TOP_WITHIN = 0.9;
 
@@ -30,6 +36,8 @@ public final class PhaseBoundary {
     private final BoundaryLine pressure;
     private final ChebyshevPieces[] incipient;
     private final double oneLiquidAbove;
+    /** Temperature above which the series are only close and every point is solved for. */
+    private final double polishedAbove;
 
     /**
      * @param minTemperature K; the line ends above it where the model has two liquids
@@ -40,16 +48,19 @@ public final class PhaseBoundary {
         BoundaryNodes bubbles = new BoundaryNodes(feed, true);
         BoundaryNodes dews = new BoundaryNodes(feed, false);
         this.minTemperature = Math.max(bubbles.downTo(minTemperature), dews.downTo(minTemperature));
-        double dense = bubbles.atTemperature(this.minTemperature);
         double thin = dews.atTemperature(this.minTemperature);
+        bubbles.atTemperature(this.minTemperature);
+        // so far that at every pressure of the dew line there is a bubble point too
+        double dense = bubbles.downToPressure(dews.at(thin).pressure());
         BoundaryPoint near = bubbles.nearCritical();
         dews.nearCritical();
         critical = CriticalMixturePoint.near(
                 feed, near.temperature(), Math.sqrt(near.density() * near.incipientDensity()));
         Fit fit = new Fit(bubbles, dews, Math.log(critical.density()), thin, dense);
-        double width = fit.centerWidth();
-        double from = Math.max(fit.center - TOP_WITHIN, thin);
-        double to = Math.min(fit.center + TOP_WITHIN, dense);
+        Center center = fit.center();
+        double width = center.width();
+        double from = Math.max(fit.middle - TOP_WITHIN, thin);
+        double to = Math.min(fit.middle + TOP_WITHIN, dense);
         temperature = new BoundaryLine(fit.of(point -> Math.log(point.temperature()), width), from, to);
         pressure = new BoundaryLine(fit.of(point -> Math.log(point.pressure()), width), from, to);
         incipient = new ChebyshevPieces[feed.size()];
@@ -57,23 +68,27 @@ public final class PhaseBoundary {
             int component = i;
             incipient[i] = fit.of(point -> Math.log(point.incipient()[component]), width);
         }
+        polishedAbove = center.tail() > CONVERGED ? NEAR_TOP * Math.exp(temperature.top()) : Double.POSITIVE_INFINITY;
         oneLiquidAbove = SecondLiquid.highestTemperature(this);
     }
 
-    private record Fit(BoundaryNodes bubbles, BoundaryNodes dews, double center, double thin, double dense) {
+    /** The interval around the critical point, and how far its series is from convergence. */
+    private record Center(double width, double tail) {}
+
+    private record Fit(BoundaryNodes bubbles, BoundaryNodes dews, double middle, double thin, double dense) {
         private BoundaryPoint at(double s) {
-            return (s > center ? bubbles : dews).at(s);
+            return (s > middle ? bubbles : dews).at(s);
         }
 
         ChebyshevPieces of(ToDoubleFunction<BoundaryPoint> value, double width) {
             DoubleUnaryOperator function = s -> value.applyAsDouble(at(s));
-            return ChebyshevPieces.graded(function, center - width, thin, width, TOLERANCE)
-                    .then(ChebyshevPieces.single(function, center - width, center + width))
-                    .then(ChebyshevPieces.graded(function, center + width, dense, width, TOLERANCE));
+            return ChebyshevPieces.graded(function, middle - width, thin, width, TOLERANCE)
+                    .then(ChebyshevPieces.single(function, middle - width, middle + width))
+                    .then(ChebyshevPieces.graded(function, middle + width, dense, width, TOLERANCE));
         }
 
         /** The widest interval on which one series converges, else the one that comes nearest to it. */
-        double centerWidth() {
+        Center center() {
             double best = 0;
             double smallest = Double.POSITIVE_INFINITY;
             for (double width : CENTERS) {
@@ -89,7 +104,7 @@ public final class PhaseBoundary {
             if (best == 0) {
                 throw EngineException.of(ErrorCode.NOT_CONVERGED, "phase boundary near the critical point");
             }
-            return best;
+            return new Center(best, smallest);
         }
 
         /** How far the series are from convergence; closest to the critical point the solver may fail. */
@@ -101,7 +116,7 @@ public final class PhaseBoundary {
                     largest = Math.max(
                             largest,
                             ChebyshevPieces.single(
-                                            s -> Math.log(at(s).incipient()[component]), center - width, center + width)
+                                            s -> Math.log(at(s).incipient()[component]), middle - width, middle + width)
                                     .firstTail());
                 } catch (EngineException e) {
                     return Double.POSITIVE_INFINITY;
@@ -121,7 +136,7 @@ public final class PhaseBoundary {
         return critical;
     }
 
-    /** Lowest temperature of the line, K. */
+    /** Lowest temperature of the dew line, K; the bubble line goes on to the same pressure where it can be followed. */
     public double minTemperature() {
         return minTemperature;
     }
@@ -141,16 +156,30 @@ public final class PhaseBoundary {
         return at(pressure.topPlace());
     }
 
+    /** Lowest pressure at which there are both a bubble and a dew point, Pa. */
+    public double minPressure() {
+        return Math.exp(Math.max(pressure.lowest(true), pressure.lowest(false)));
+    }
+
     /** The point at a temperature (K) below the highest: of the two, the denser or the thinner. */
     public BoundaryPoint atTemperature(double t, boolean denser) {
         double s = temperature.place(Math.log(t), denser);
-        return point(t, Math.exp(pressure.at(s)), s);
+        return polished(Condition.TEMPERATURE, t, point(t, Math.exp(pressure.at(s)), s));
     }
 
     /** The point at a pressure (Pa) below the highest: of the two, the denser, colder one or the thinner, hotter one. */
     public BoundaryPoint atPressure(double p, boolean denser) {
         double s = pressure.place(Math.log(p), denser);
-        return point(Math.exp(temperature.at(s)), p, s);
+        return polished(Condition.PRESSURE, p, point(Math.exp(temperature.at(s)), p, s));
+    }
+
+    /** The converged point, or the one given where it is too close to the critical point. */
+    private BoundaryPoint polished(Condition condition, double value, BoundaryPoint point) {
+        return point.temperature() < polishedAbove
+                ? point
+                : BoundarySolver.solve(feed, condition, value, point)
+                        .filter(p -> Math.abs(p.density() / point.density() - 1) < SAME)
+                        .orElse(point);
     }
 
     private BoundaryPoint at(double s) {

@@ -5,6 +5,7 @@ import io.loopstate.engine.error.EngineException;
 /** Where between bubble and dew line the model divides the liquid in two. */
 final class SecondLiquid {
     private static final int TEMPERATURES = 24;
+    private static final int MARGIN = 4;
     private static final double HIGHEST = 0.9;
     private static final double[] FRACTIONS = {0, 0.2, 0.5, 0.8, 1};
 
@@ -19,8 +20,8 @@ final class SecondLiquid {
             double t = lower + k * step;
             for (double fraction : FRACTIONS) {
                 if (!stable(boundary, t, fraction)) {
-                    // one step more, since the region may begin just above this temperature
-                    return Math.min(t + step, upper);
+                    // some steps more, since false solutions reach beyond the region
+                    return Math.min(t + MARGIN * step, upper);
                 }
             }
         }
@@ -37,8 +38,8 @@ final class SecondLiquid {
                     boundary.feed(), t, boundary.atTemperature(t, false).incipient());
         }
         try {
-            Split split =
-                    new MixtureSplit(boundary).at(SplitVariable.TEMPERATURE, t, SplitVariable.VAPOR_FRACTION, fraction);
+            Split split = new MixtureSplit(boundary)
+                    .at(SplitVariable.TEMPERATURE, t, SplitVariable.VAPOR_FRACTION, fraction, fraction);
             return split.liquidStable();
         } catch (EngineException e) {
             // a division that cannot be followed is as doubtful

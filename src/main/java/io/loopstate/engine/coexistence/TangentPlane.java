@@ -27,7 +27,7 @@ public final class TangentPlane {
     /** Reduced densities between which equations of state have loops with false phases in them. */
     private static final double LOOP_FROM = 0.7;
 
-    private static final double LOOP_TO = 1.6;
+    private static final double LOOP_TO = 1.8;
 
     private TangentPlane() {}
 

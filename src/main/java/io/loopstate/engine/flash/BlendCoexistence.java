@@ -12,6 +12,9 @@ import io.loopstate.engine.error.Variable;
 
 /** Coexistence of a blend: phases of different composition, the datum of enthalpy and entropy that of the whole. */
 final class BlendCoexistence implements Coexistence {
+    /** Share of the way through the dome below which a state is on its edge. */
+    private static final double SLIVER = 1e-12;
+
     private final PhaseBoundary boundary;
     private final MixtureSplit split;
     private final double enthalpy;
@@ -40,16 +43,49 @@ final class BlendCoexistence implements Coexistence {
             case ENTROPY -> value - entropy;
             default -> value;
         };
-        Split s = split.at(line.fixed(), line.value(), second, raw);
-        if (s.temperature() < boundary.oneLiquidAbove() && !s.liquidStable()) {
-            throw twoLiquids(fluid, s.temperature());
+        double share = share(line, second, value);
+        if (Math.abs(share) < SLIVER || Math.abs(share - 1) < SLIVER) {
+            return onLine(fluid, line.value(), line.edges(), share < SLIVER);
         }
+        Split s = split(fluid, line, second, raw, share);
+        // at a low pressure the bubble line runs on below the range
+        fluid.requireTemperature(s.temperature());
         return new Point.TwoPhase(
                 s.liquid().shifted(enthalpy, entropy),
                 s.vapor().shifted(enthalpy, entropy),
                 s.pressure(),
                 s.vaporFraction(),
                 s.quality());
+    }
+
+    private Split split(FluidModel fluid, Given line, SplitVariable second, double value, double share) {
+        try {
+            return split.at(line.fixed(), line.value(), second, value, share);
+        } catch (EngineException e) {
+            // where a liquid divides, the way from one edge to the other breaks off
+            throw line.edges().bubbleTemperature() < boundary.oneLiquidAbove()
+                    ? twoLiquids(fluid, line.edges().bubbleTemperature())
+                    : e;
+        }
+    }
+
+    /** How far a value is from that on the dense edge. */
+    private static double share(Given line, SplitVariable second, double value) {
+        Dome.Edges edges = line.edges();
+        return switch (second) {
+            case QUALITY, VAPOR_FRACTION -> value;
+            case TEMPERATURE -> share(value, edges.bubbleTemperature(), edges.dewTemperature());
+            case PRESSURE -> share(value, edges.bubblePressure(), edges.dewPressure());
+            case VOLUME -> share(value, 1 / edges.liquidDensity(), 1 / edges.vaporDensity());
+            case ENTHALPY -> share(value, line.liquid().enthalpy(), line.vapor().enthalpy());
+            case ENTROPY -> share(value, line.liquid().entropy(), line.vapor().entropy());
+            case INTERNAL_ENERGY ->
+                share(value, line.liquid().internalEnergy(), line.vapor().internalEnergy());
+        };
+    }
+
+    private static double share(double value, double dense, double thin) {
+        return (value - dense) / (thin - dense);
     }
 
     @Override

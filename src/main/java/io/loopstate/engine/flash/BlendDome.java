@@ -21,7 +21,7 @@ final class BlendDome implements Dome {
         this.boundary = boundary;
         topTemperature = boundary.hottest().temperature();
         topPressure = boundary.tightest().pressure();
-        minPressure = boundary.atTemperature(boundary.minTemperature(), true).pressure();
+        minPressure = boundary.minPressure();
         thinnestPressure =
                 boundary.atTemperature(boundary.minTemperature(), false).pressure();
     }

@@ -13,6 +13,8 @@ import java.util.List;
  */
 final class PressureDensity {
     private static final int CELLS = 24;
+    /** Relative distance from the saturated liquid that is rounding. */
+    private static final double ON_THE_EDGE = 1e-12;
 
     private PressureDensity() {}
 
@@ -29,8 +31,15 @@ final class PressureDensity {
                             fluid, SplitVariable.PRESSURE, pressure, edges, SplitVariable.VOLUME, 1 / density));
                 }
                 dense = density > edges.liquidDensity();
+                if (dense && density <= edges.liquidDensity() * (1 + ON_THE_EDGE)) {
+                    return List.of(Saturated.bubble(fluid, edges));
+                }
                 lower = dense ? lower : edges.dewTemperature();
                 upper = dense ? edges.bubbleTemperature() : upper;
+                if (dense && !fluid.densityMaximum()) {
+                    // below it the isochore lies inside the dome, where the equation may bend back
+                    lower = Math.max(lower, IsochoreDome.temperature(fluid, density));
+                }
             } else {
                 lower = fluid.dome().thinVaporTemperature(pressure);
             }

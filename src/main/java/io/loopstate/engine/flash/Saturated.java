@@ -17,6 +17,8 @@ final class Saturated {
     }
 
     static Point bubble(FluidModel fluid, Dome.Edges edges) {
+        // the bubble line of a blend runs on below the range, to the lowest pressure of the dew line
+        fluid.requireTemperature(edges.bubbleTemperature());
         return new Point.OnePhase(Phase.LIQUID, liquid(fluid, edges), edges.bubblePressure(), 0);
     }
 

@@ -133,12 +133,26 @@ class ArchitectureTest {
     static final ArchRule packagesUseOnlyWhatTheTableAllows = CompositeArchRule.of(
             MAY_USE.keySet().stream().map(ArchitectureTest::onlyTheAllowed).toList());
 
+    /** The one class that solves linear equations, with a library. */
+    private static final String FIT = ROOT + ".engine.compression.RatingFit";
+
+    @ArchTest
+    static final ArchRule fitUsesLinearAlgebraOnly = classes()
+            .that()
+            .haveFullyQualifiedName(FIT)
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("java..", in("engine"), "org.hipparchus.linear..")
+            .because("the engine is to run without any framework");
+
     @ArchTest
     static final ArchRule engineIsPlainJava = classes()
             .that()
             .resideInAPackage(in("engine"))
             .and()
             .resideOutsideOfPackage(in("engine.fluid"))
+            .and()
+            .doNotHaveFullyQualifiedName(FIT)
             .should()
             .onlyDependOnClassesThat()
             .resideInAnyPackage("java..", in("engine"))

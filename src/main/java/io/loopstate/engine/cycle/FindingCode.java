@@ -65,14 +65,14 @@ public enum FindingCode {
     NEAR_SURGE,
     /** No motor efficiency was given: it is taken as 1. */
     MOTOR_EFFICIENCY_ASSUMED,
+    /** A closed cylinder ends below the surrounding air. */
+    BELOW_ATMOSPHERE,
     /** A point lies outside the envelope that a rating map holds for. */
     OUTSIDE_ENVELOPE,
     /** The suction differs from that of the rating, and the map is corrected for it. */
     SUPERHEAT_CORRECTED,
     /** A fit rests on points that hardly fix its coefficients. */
     ILL_CONDITIONED,
-    /** Two models of one machine disagree. */
-    MODELS_DISAGREE,
     /** A result rests on an approximation that is named. */
     APPROXIMATION
 }

@@ -25,7 +25,11 @@ public final class Contract {
                     DisplacementMapping.OPERATION,
                     NameplateMapping.OPERATION,
                     WaterSideMapping.OPERATION,
-                    CoilMapping.OPERATION)
+                    CoilMapping.OPERATION,
+                    CylinderMapping.OPERATION,
+                    RatingMapMapping.OPERATION,
+                    FitMapping.OPERATION,
+                    StagingMapping.OPERATION)
             .stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));

@@ -4,7 +4,11 @@ import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.transport.TransportProperties;
 import io.loopstate.units.Atmosphere;
+import io.loopstate.units.QuantityKind;
+import io.loopstate.units.QuantityParser;
 import io.loopstate.units.Reading;
+import io.loopstate.units.UnitFault;
+import io.loopstate.units.UnitToken;
 import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemKind;
@@ -185,6 +189,34 @@ public final class Input<T> {
                                 .fault("not-applicable", source.name(path) + ": " + reason + ".")
                                 .withGot(source.value(path).orElseThrow().words())
                                 .withHint("Leave it out.")));
+    }
+
+    /** The unit that a text names, empty where it is absent or names none of this kind, which is a fault. */
+    Optional<UnitToken> unit(String path, QuantityKind kind) {
+        Optional<Given> given = source.value(path).filter(value -> !faults.at(path));
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    QuantityParser.parse(kind, 1, given.get().node().asText()).unit());
+        } catch (UnitFault fault) {
+            faults.add(path, UnitProblems.kind(fault.code()), UnitProblems.fault(given.get(), fault));
+            return Optional.empty();
+        }
+    }
+
+    /** A fault of a list that has the wrong length. */
+    void requireLength(String path, List<Double> numbers, int length) {
+        if (numbers != null && numbers.size() != length) {
+            faults.add(
+                    path,
+                    ProblemKind.INVALID_REQUEST,
+                    place(path)
+                            .fault("wrong-length", "This list has the wrong length.")
+                            .withGot(numbers.size() + " numbers")
+                            .withAllowed(length + " numbers"));
+        }
     }
 
     /** If the first member is given, the second has to be as well. */

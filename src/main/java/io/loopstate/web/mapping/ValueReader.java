@@ -11,6 +11,7 @@ import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Nearest;
 import io.loopstate.web.problem.ProblemKind;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,8 @@ import java.util.Optional;
 
 /** Reads single values; what cannot be read becomes a fault and no value. */
 final class ValueReader {
+    private static final int MAX_NUMBERS = 1000;
+
     private final Source source;
     private final Faults faults;
     private final DecimalMark mark;
@@ -72,6 +75,9 @@ final class ValueReader {
         }
         if (type == Boolean.class) {
             return truth(member, given);
+        }
+        if (type == List.class) {
+            return numbers(member, given);
         }
         if (!given.node().isTextual()) {
             return wrongType(member, given, "a string");
@@ -146,6 +152,34 @@ final class ValueReader {
         }
         return QuantityParser.parse(QuantityKind.RATIO, given.node().doubleValue(), null)
                 .toSi(atmosphere);
+    }
+
+    /** Plain numbers: an array of a body, or text with commas between, semicolons where the comma is the decimal mark. */
+    private List<Double> numbers(Shape.Member member, Given given) {
+        List<Double> numbers = new ArrayList<>();
+        if (given.node().isTextual()) {
+            String between = mark == DecimalMark.COMMA ? ";" : ",";
+            for (String part : given.node().textValue().split(between, MAX_NUMBERS + 1)) {
+                numbers.add(QuantityParser.parse(QuantityKind.RATIO, part.strip(), mark).toSi(atmosphere));
+            }
+        } else if (given.node().isArray()) {
+            for (JsonNode element : given.node()) {
+                if (!element.isNumber()) {
+                    wrongType(member, given, "an array of numbers");
+                    return null;
+                }
+                numbers.add(QuantityParser.parse(QuantityKind.RATIO, element.doubleValue(), null)
+                        .toSi(atmosphere));
+            }
+        } else {
+            wrongType(member, given, "an array of numbers, or text with commas between them");
+            return null;
+        }
+        if (numbers.size() > MAX_NUMBERS) {
+            wrongType(member, given, "at most " + MAX_NUMBERS + " numbers");
+            return null;
+        }
+        return numbers;
     }
 
     private Integer whole(Shape.Member member, Given given) {

@@ -1,12 +1,24 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.CylinderReply;
+import io.loopstate.web.dto.CylinderRequest;
 import io.loopstate.web.dto.DisplacementReply;
 import io.loopstate.web.dto.DisplacementRequest;
 import io.loopstate.web.dto.NameplateReply;
 import io.loopstate.web.dto.NameplateRequest;
 import io.loopstate.web.dto.ProcessReply;
 import io.loopstate.web.dto.ProcessRequest;
+import io.loopstate.web.dto.FitReply;
+import io.loopstate.web.dto.FitRequest;
+import io.loopstate.web.dto.RatingMapReply;
+import io.loopstate.web.dto.RatingMapRequest;
+import io.loopstate.web.dto.StagingReply;
+import io.loopstate.web.dto.StagingRequest;
+import io.loopstate.web.mapping.CylinderMapping;
+import io.loopstate.web.mapping.FitMapping;
+import io.loopstate.web.mapping.RatingMapMapping;
+import io.loopstate.web.mapping.StagingMapping;
 import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.NameplateMapping;
@@ -47,6 +59,20 @@ public class CompressionResource {
     private static final String NAMEPLATE =
             "Back from what a nameplate or catalog states at a rating point: mass flow, displacement or volumetric "
                     + "efficiency, bore and stroke, and the isentropic efficiencies behind a power.";
+
+    private static final String CYLINDER =
+            "The classroom's closed cylinder of air, or of any fluid: compressed or expanded at constant temperature, without "
+                    + "heat, with an index n, or let into a vacuum; gauge and absolute side by side, with points for a plot.";
+    private static final String RATING_MAP =
+            "A compressor by the ten-coefficient polynomials of AHRI 540 or EN 12900, in any units and named order: flow, power, "
+                    + "current and capacity at a working point, corrected to the actual suction. Outside the envelope it "
+                    + "refuses, unless asked to extrapolate.";
+    private static final String FIT =
+            "The ten coefficients that fit tabulated points by least squares, with residuals and the conditioning of the "
+                    + "points.";
+    private static final String STAGING =
+            "Two stages with cooling between them, of air or a refrigerant: the intermediate pressure of least work by "
+                    + "minimization with the real fluid, beside the square-root rule, and the work saved against one stage.";
 
     private final Exchange exchange;
 
@@ -128,5 +154,85 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(NameplateMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A closed cylinder, from a query. */
+    @GET
+    @Path("/cylinder")
+    @Operation(operationId = "getCylinder", summary = "A closed cylinder", description = CYLINDER)
+    public CylinderReply cylinder(@Context UriInfo uri) {
+        return exchange.answer(CylinderMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A closed cylinder, from a body. */
+    @POST
+    @Path("/cylinder")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateCylinder", summary = "A closed cylinder", description = CYLINDER)
+    public CylinderReply cylinder(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = CylinderRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(CylinderMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A compressor by its rating map, from a query. */
+    @GET
+    @Path("/rating-map")
+    @Operation(operationId = "getRatingMap", summary = "A compressor by its rating map", description = RATING_MAP)
+    public RatingMapReply ratingMap(@Context UriInfo uri) {
+        return exchange.answer(RatingMapMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A compressor by its rating map, from a body. */
+    @POST
+    @Path("/rating-map")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateRatingMap", summary = "A compressor by its rating map", description = RATING_MAP)
+    public RatingMapReply ratingMap(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = RatingMapRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(RatingMapMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** Coefficients of a rating map, from a query. */
+    @GET
+    @Path("/rating-map/fit")
+    @Operation(operationId = "getRatingFit", summary = "Coefficients of a rating map", description = FIT)
+    public FitReply fit(@Context UriInfo uri) {
+        return exchange.answer(FitMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** Coefficients of a rating map, from a body. */
+    @POST
+    @Path("/rating-map/fit")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateRatingFit", summary = "Coefficients of a rating map", description = FIT)
+    public FitReply fit(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = FitRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(FitMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** Two stages with intercooling, from a query. */
+    @GET
+    @Path("/staging")
+    @Operation(operationId = "getStaging", summary = "Two stages with intercooling", description = STAGING)
+    public StagingReply staging(@Context UriInfo uri) {
+        return exchange.answer(StagingMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** Two stages with intercooling, from a body. */
+    @POST
+    @Path("/staging")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateStaging", summary = "Two stages with intercooling", description = STAGING)
+    public StagingReply staging(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = StagingRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(StagingMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

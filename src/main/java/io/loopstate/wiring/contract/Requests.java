@@ -94,6 +94,11 @@ final class Requests {
                     ? Quantities.text(components, name(schema))
                     : OASFactory.createSchema().ref(schema.getRef());
         }
+        if (schema.getItems() != null) {
+            return OASFactory.createSchema()
+                    .addType(Schema.SchemaType.STRING)
+                    .examples(List.of("1,2.5,-3"));
+        }
         return OASFactory.createSchema()
                 .type(schema.getType())
                 .format(schema.getFormat())

@@ -38,7 +38,11 @@ class ExchangePropertiesTest {
             DisplacementMapping.OPERATION,
             NameplateMapping.OPERATION,
             WaterSideMapping.OPERATION,
-            CoilMapping.OPERATION);
+            CoilMapping.OPERATION,
+            CylinderMapping.OPERATION,
+            RatingMapMapping.OPERATION,
+            FitMapping.OPERATION,
+            StagingMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
     private static final Set<String> PLAIN = Set.of(
@@ -83,6 +87,16 @@ class ExchangePropertiesTest {
             "neededHeadCoefficient",
             "machNumber",
             "residual",
+            "gaugeRatio",
+            "savedShare",
+            "coefficients",
+            "residuals",
+            "rootMeanSquare",
+            "maxResidual",
+            "maxRelativeResidual",
+            "determination",
+            "conditionNumber",
+            "degreesOfFreedom",
             "status");
 
     private static final List<String> REFRIGERANTS =

@@ -75,40 +75,45 @@ public final class ClosedCylinder {
     private static State end(Spec spec, State start) {
         double index = spec.index().orElse(1);
         if (spec.finalVolume().isPresent()) {
-            double density = start.density() * spec.volume() / spec.finalVolume().getAsDouble();
+            double density =
+                    start.density() * spec.volume() / spec.finalVolume().getAsDouble();
             return atDensity(spec.equilibrium(), spec.path(), index, start, density);
         }
         double pressure = spec.finalPressure().orElseThrow();
         return switch (spec.path()) {
             case ISOTHERMAL -> spec.equilibrium().atPressureTemperature(pressure, start.temperature());
             case ADIABATIC -> spec.equilibrium().atPressureEntropy(pressure, start.specificEntropy());
-            case POLYTROPIC -> spec.equilibrium()
-                    .state(
-                            Variable.PRESSURE,
-                            pressure,
-                            Variable.DENSITY,
-                            start.density() * Math.pow(pressure / start.pressure(), 1 / index));
-            case FREE_EXPANSION -> spec.equilibrium()
-                    .state(
-                            Variable.PRESSURE,
-                            pressure,
-                            Variable.SPECIFIC_INTERNAL_ENERGY,
-                            start.specificInternalEnergy());
+            case POLYTROPIC ->
+                spec.equilibrium()
+                        .state(
+                                Variable.PRESSURE,
+                                pressure,
+                                Variable.DENSITY,
+                                start.density() * Math.pow(pressure / start.pressure(), 1 / index));
+            case FREE_EXPANSION ->
+                spec.equilibrium()
+                        .state(
+                                Variable.PRESSURE,
+                                pressure,
+                                Variable.SPECIFIC_INTERNAL_ENERGY,
+                                start.specificInternalEnergy());
         };
     }
 
     private static State atDensity(Equilibrium equilibrium, Path path, double index, State start, double density) {
         return switch (path) {
             case ISOTHERMAL -> equilibrium.state(Variable.TEMPERATURE, start.temperature(), Variable.DENSITY, density);
-            case ADIABATIC -> equilibrium.state(
-                    Variable.DENSITY, density, Variable.SPECIFIC_ENTROPY, start.specificEntropy());
-            case POLYTROPIC -> equilibrium.state(
-                    Variable.PRESSURE,
-                    start.pressure() * Math.pow(density / start.density(), index),
-                    Variable.DENSITY,
-                    density);
-            case FREE_EXPANSION -> equilibrium.state(
-                    Variable.DENSITY, density, Variable.SPECIFIC_INTERNAL_ENERGY, start.specificInternalEnergy());
+            case ADIABATIC ->
+                equilibrium.state(Variable.DENSITY, density, Variable.SPECIFIC_ENTROPY, start.specificEntropy());
+            case POLYTROPIC ->
+                equilibrium.state(
+                        Variable.PRESSURE,
+                        start.pressure() * Math.pow(density / start.density(), index),
+                        Variable.DENSITY,
+                        density);
+            case FREE_EXPANSION ->
+                equilibrium.state(
+                        Variable.DENSITY, density, Variable.SPECIFIC_INTERNAL_ENERGY, start.specificInternalEnergy());
         };
     }
 
@@ -118,8 +123,9 @@ public final class ClosedCylinder {
         return switch (path) {
             case ISOTHERMAL -> energy - start.temperature() * (end.specificEntropy() - start.specificEntropy());
             case ADIABATIC -> energy;
-            case POLYTROPIC -> IndexPath.closedWork(
-                    start.pressure(), start.specificVolume(), start.specificVolume() / end.specificVolume(), index);
+            case POLYTROPIC ->
+                IndexPath.closedWork(
+                        start.pressure(), start.specificVolume(), start.specificVolume() / end.specificVolume(), index);
             case FREE_EXPANSION -> 0;
         };
     }
@@ -144,8 +150,8 @@ public final class ClosedCylinder {
             double ratio = end.density() / start.density();
             for (int k = 1; k < spec.points() - 1; k++) {
                 double density = start.density() * Math.pow(ratio, (double) k / (spec.points() - 1));
-                State state = atDensity(
-                        spec.equilibrium(), spec.path(), spec.index().orElse(1), start, density);
+                State state =
+                        atDensity(spec.equilibrium(), spec.path(), spec.index().orElse(1), start, density);
                 points.add(new PathPoint(mass / density, state));
             }
         }
@@ -156,12 +162,11 @@ public final class ClosedCylinder {
     private static Ideal ideal(Spec spec, State start, State end) {
         double k = start.isobaricHeatCapacity() / start.isochoricHeatCapacity();
         double volumes = start.specificVolume() / end.specificVolume();
-        double index =
-                switch (spec.path()) {
-                    case ISOTHERMAL, FREE_EXPANSION -> 1;
-                    case ADIABATIC -> k;
-                    case POLYTROPIC -> spec.index().orElseThrow();
-                };
+        double index = switch (spec.path()) {
+            case ISOTHERMAL, FREE_EXPANSION -> 1;
+            case ADIABATIC -> k;
+            case POLYTROPIC -> spec.index().orElseThrow();
+        };
         double work = spec.path() == Path.FREE_EXPANSION
                 ? 0
                 : spec.volume() * IndexPath.closedWork(start.pressure(), 1, volumes, index);

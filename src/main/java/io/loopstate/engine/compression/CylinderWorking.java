@@ -23,11 +23,7 @@ final class CylinderWorking {
         Term p1 = pressure("p1", start.pressure());
         Term t1 = temperature("T1", start.temperature());
         Term v1 = working.property(
-                "specific volume at the start",
-                "v1 = v(p1, T1)",
-                specificVolume("v1", start.specificVolume()),
-                p1,
-                t1);
+                "specific volume at the start", "v1 = v(p1, T1)", specificVolume("v1", start.specificVolume()), p1, t1);
         Term m = working.formula(
                 "mass inside",
                 "m = V1 / v1",
@@ -99,9 +95,8 @@ final class CylinderWorking {
         return switch (spec.path()) {
             case ISOTHERMAL -> "W = m ((u2 - u1) - T1 (s2 - s1))";
             case ADIABATIC -> "W = m (u2 - u1)";
-            case POLYTROPIC -> spec.index().orElseThrow() == 1
-                    ? "W = m p1 v1 ln(v1/v2)"
-                    : "W = m p1 v1 ((v1/v2)^(n-1) - 1) / (n-1)";
+            case POLYTROPIC ->
+                spec.index().orElseThrow() == 1 ? "W = m p1 v1 ln(v1/v2)" : "W = m p1 v1 ((v1/v2)^(n-1) - 1) / (n-1)";
             case FREE_EXPANSION -> "W = 0";
         };
     }

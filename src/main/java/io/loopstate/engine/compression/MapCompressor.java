@@ -123,8 +123,8 @@ public record MapCompressor(
         double flow = ratedFlow * factor;
         double actual = ratedPower * factor * rise / ratedRise;
         double loss = heatLossFraction * actual;
-        State discharge = equilibrium.atPressureEnthalpy(
-                dischargePressure, suction.specificEnthalpy() + (actual - loss) / flow);
+        State discharge =
+                equilibrium.atPressureEnthalpy(dischargePressure, suction.specificEnthalpy() + (actual - loss) / flow);
         return new Detail(
                 s,
                 d,

@@ -95,8 +95,7 @@ public final class MapRating {
     private static List<Finding> findings(
             Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {
         Findings findings = new Findings(spec.guidance());
-        ProcessFindings.ports(
-                findings, equilibrium, suction, detail.running().discharge(), spec.atmosphericPressure());
+        ProcessFindings.ports(findings, equilibrium, suction, detail.running().discharge(), spec.atmosphericPressure());
         if (!detail.inside()) {
             findings.add(
                     FindingCode.OUTSIDE_ENVELOPE,
@@ -132,8 +131,7 @@ public final class MapRating {
         return findings.toList();
     }
 
-    private static List<Step> steps(
-            Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {
+    private static List<Step> steps(Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {
         Working working = new Working(equilibrium);
         Term s = temperature("S", detail.suctionDew());
         Term d = temperature("D", detail.dischargeDew());

@@ -47,7 +47,11 @@ public final class RatingFit {
             double s = suction.to(spec.suction().get(row));
             double d = discharge.to(spec.discharge().get(row));
             for (int k = 0; k < CoefficientOrder.COUNT; k++) {
-                matrix.setEntry(row, k, power(s, spec.order().suctionPower(k)) * power(d, spec.order().dischargePower(k)));
+                matrix.setEntry(
+                        row,
+                        k,
+                        power(s, spec.order().suctionPower(k))
+                                * power(d, spec.order().dischargePower(k)));
             }
         }
         double condition = new SingularValueDecomposition(matrix).getConditionNumber();
@@ -76,11 +80,15 @@ public final class RatingFit {
         double squares = 0;
         double greatest = 0;
         double relative = 0;
-        double mean = spec.values().stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double mean = spec.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .average()
+                .orElseThrow();
         double spread = 0;
         for (int k = 0; k < spec.values().size(); k++) {
             double value = spec.values().get(k);
-            double residual = value - polynomial.at(spec.suction().get(k), spec.discharge().get(k));
+            double residual = value
+                    - polynomial.at(spec.suction().get(k), spec.discharge().get(k));
             residuals.add(residual);
             squares += residual * residual;
             greatest = Math.max(greatest, Math.abs(residual));
@@ -89,7 +97,12 @@ public final class RatingFit {
         }
         if (!Double.isFinite(squares + spread)) {
             throw EngineException.of(
-                    ErrorCode.IMPOSSIBLE_VALUE, "These values are too large to be fitted.", "values", greatest, Double.NaN, Double.NaN);
+                    ErrorCode.IMPOSSIBLE_VALUE,
+                    "These values are too large to be fitted.",
+                    "values",
+                    greatest,
+                    Double.NaN,
+                    Double.NaN);
         }
         int freedom = spec.values().size() - CoefficientOrder.COUNT;
         Findings findings = new Findings(spec.guidance());
@@ -223,7 +236,12 @@ public final class RatingFit {
      * @param explain whether the result shows its working
      */
     public record Spec(
-            List<Double> suction, List<Double> discharge, List<Double> values, CoefficientOrder order, Guidance guidance, boolean explain) {
+            List<Double> suction,
+            List<Double> discharge,
+            List<Double> values,
+            CoefficientOrder order,
+            Guidance guidance,
+            boolean explain) {
         public Spec {
             suction = List.copyOf(suction);
             discharge = List.copyOf(discharge);

@@ -50,9 +50,7 @@ public final class Staging {
         double best = optimum(spec, equilibrium, suction, high);
         Stages optimum = stages(spec, equilibrium, suction, best, high);
         Stages square = stages(spec, equilibrium, suction, rule, high);
-        Stages chosen = spec.intermediatePressure().isPresent()
-                ? given(spec, equilibrium, suction, high)
-                : optimum;
+        Stages chosen = spec.intermediatePressure().isPresent() ? given(spec, equilibrium, suction, high) : optimum;
         Stage single = Inputs.trace("discharge", () -> stage(equilibrium, suction, high, spec.kind(), spec.lowStage()));
         return new Result(
                 suction,
@@ -63,7 +61,9 @@ public final class Staging {
                 single.work() - chosen.work(),
                 1 - chosen.work() / single.work(),
                 StagingFindings.of(spec, equilibrium, suction, chosen),
-                spec.explain() ? StagingWorking.of(spec, equilibrium, suction, chosen, optimum, square, single) : List.of());
+                spec.explain()
+                        ? StagingWorking.of(spec, equilibrium, suction, chosen, optimum, square, single)
+                        : List.of());
     }
 
     private static Stages given(Spec spec, Equilibrium equilibrium, State suction, double high) {
@@ -137,8 +137,7 @@ public final class Staging {
         if (kind == Kind.EFFICIENCY) {
             State ideal = Compressor.isentropicOutlet(equilibrium, inlet, pressure);
             double work = (ideal.specificEnthalpy() - inlet.specificEnthalpy()) / value;
-            return new Stage(
-                    inlet, equilibrium.atPressureEnthalpy(pressure, inlet.specificEnthalpy() + work), work, 0);
+            return new Stage(inlet, equilibrium.atPressureEnthalpy(pressure, inlet.specificEnthalpy() + work), work, 0);
         }
         double ratio = pressure / inlet.pressure();
         State outlet = equilibrium.state(

@@ -14,12 +14,15 @@ public record CylinderReply(
 
         @Schema(required = true) CylinderIdealGas idealGas,
 
-        @Schema(required = true, description = "In order; only the ends where a gas is let into a vacuum.") List<CylinderPoint> points,
+        @Schema(required = true, description = "In order; only the ends where a gas is let into a vacuum.")
+        List<CylinderPoint> points,
 
-        @Schema(description = "The working; only where it was asked for.") List<WorkingStep> working,
+        @Schema(description = "The working; only where it was asked for.")
+        List<WorkingStep> working,
 
         @Schema(required = true) Basis basis,
 
         @Schema(required = true) List<Warning> warnings,
 
-        @Schema(required = true, description = "What no calculation can take over; fixed text.") List<String> cautions) {}
+        @Schema(required = true, description = "What no calculation can take over; fixed text.")
+        List<String> cautions) {}

@@ -9,10 +9,11 @@ import jakarta.validation.constraints.NotNull;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** A closed cylinder of air or of any other fluid, compressed or expanded. Required: initial with its three members, end with one of two, and path; polytropicIndex with a polytropic path. */
-@Schema(description = "A closed cylinder of air or of any other fluid, compressed or expanded. Required: initial with its three members, end with one of two, and path; polytropicIndex with a polytropic path.")
+@Schema(
+        description =
+                "A closed cylinder of air or of any other fluid, compressed or expanded. Required: initial with its three members, end with one of two, and path; polytropicIndex with a polytropic path.")
 public record CylinderRequest(
-        @NotNull
-        @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "Air")
+        @NotNull @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "Air")
         String refrigerant,
 
         @NotNull CylinderStartRequest initial,
@@ -23,9 +24,11 @@ public record CylinderRequest(
 
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax(value = "10", inclusive = true)
-        @Schema(description = "The n of p v^n; 1 is isothermal for an ideal gas.") Double polytropicIndex,
+        @Schema(description = "The n of p v^n; 1 is isothermal for an ideal gas.")
+        Double polytropicIndex,
 
-        @Min(2) @Max(501) @Schema(description = "Points along the path, for a plot.", defaultValue = "11") Integer points,
+        @Min(2) @Max(501) @Schema(description = "Points along the path, for a plot.", defaultValue = "11")
+        Integer points,
 
         @Schema(description = "Limits for the warnings.") LimitsRequest limits,
 

@@ -12,24 +12,36 @@ public record FitReply(
 
         @Schema(required = true) TemperatureScale temperatureUnit,
 
-        @Schema(required = true, description = "Value less polynomial, in the order of the points.") List<Double> residuals,
+        @Schema(required = true, description = "Value less polynomial, in the order of the points.")
+        List<Double> residuals,
 
-        @Schema(required = true, description = "Of the residuals.") double rootMeanSquare,
+        @Schema(required = true, description = "Of the residuals.")
+        double rootMeanSquare,
 
-        @Schema(required = true, description = "Greatest, without its sign.") double maxResidual,
+        @Schema(required = true, description = "Greatest, without its sign.")
+        double maxResidual,
 
-        @Schema(required = true, description = "Greatest, as a share of the value.") double maxRelativeResidual,
+        @Schema(required = true, description = "Greatest, as a share of the value.")
+        double maxRelativeResidual,
 
-        @Schema(required = true, description = "Share of the spread of the values that the fit explains.") double determination,
+        @Schema(required = true, description = "Share of the spread of the values that the fit explains.")
+        double determination,
 
-        @Schema(required = true, description = "Of the problem with temperatures scaled to -1 to 1; above 1000 the points hardly fix the coefficients.") double conditionNumber,
+        @Schema(
+                required = true,
+                description =
+                        "Of the problem with temperatures scaled to -1 to 1; above 1000 the points hardly fix the coefficients.")
+        double conditionNumber,
 
-        @Schema(required = true, description = "Points beyond ten.") int degreesOfFreedom,
+        @Schema(required = true, description = "Points beyond ten.")
+        int degreesOfFreedom,
 
-        @Schema(description = "The working; only where it was asked for.") List<WorkingStep> working,
+        @Schema(description = "The working; only where it was asked for.")
+        List<WorkingStep> working,
 
         @Schema(required = true) Basis basis,
 
         @Schema(required = true) List<Warning> warnings,
 
-        @Schema(required = true, description = "What no calculation can take over; fixed text.") List<String> cautions) {}
+        @Schema(required = true, description = "What no calculation can take over; fixed text.")
+        List<String> cautions) {}

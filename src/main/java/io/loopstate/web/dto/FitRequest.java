@@ -12,15 +12,19 @@ public record FitRequest(
         @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
         String refrigerant,
 
-        @NotNull @Schema(description = "Suction dew temperatures, in temperatureUnit.") List<Double> suctionTemperatures,
+        @NotNull @Schema(description = "Suction dew temperatures, in temperatureUnit.")
+        List<Double> suctionTemperatures,
 
-        @NotNull @Schema(description = "Discharge dew temperatures, in temperatureUnit.") List<Double> dischargeTemperatures,
+        @NotNull @Schema(description = "Discharge dew temperatures, in temperatureUnit.")
+        List<Double> dischargeTemperatures,
 
-        @NotNull @Schema(description = "One for each pair of temperatures, in any one unit.") List<Double> values,
+        @NotNull @Schema(description = "One for each pair of temperatures, in any one unit.")
+        List<Double> values,
 
         @NotNull TemperatureScale temperatureUnit,
 
-        @Schema(description = "Order of the coefficients wanted. Default: ahri540.") PolynomialOrder coefficientOrder,
+        @Schema(description = "Order of the coefficients wanted. Default: ahri540.")
+        PolynomialOrder coefficientOrder,
 
         @Schema(description = "Limits for the warnings.") LimitsRequest limits,
 

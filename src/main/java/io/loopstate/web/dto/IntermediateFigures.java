@@ -9,4 +9,5 @@ public record IntermediateFigures(
 
         @Schema(required = true, ref = "SpecificEnergy") Quantity work,
 
-        @Schema(required = true, description = "Of the work of one stage.") double savedShare) {}
+        @Schema(required = true, description = "Of the work of one stage.")
+        double savedShare) {}

@@ -8,4 +8,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record PolynomialRequest(
         @Schema(description = "Ten, in the order named.") List<Double> coefficients,
 
-        @Schema(description = "Of the value: a token of /v1/units, for example lb_per_h, W, Btu_per_h or A.", examples = "lb_per_h") String unit) {}
+        @Schema(
+                description = "Of the value: a token of /v1/units, for example lb_per_h, W, Btu_per_h or A.",
+                examples = "lb_per_h")
+        String unit) {}

@@ -12,10 +12,12 @@ public record RatingMapReply(
 
         @Schema(description = "Where liquid was given.") EnergyBalanceFigures energyBalance,
 
-        @Schema(description = "The working; only where it was asked for.") List<WorkingStep> working,
+        @Schema(description = "The working; only where it was asked for.")
+        List<WorkingStep> working,
 
         @Schema(required = true) Basis basis,
 
         @Schema(required = true) List<Warning> warnings,
 
-        @Schema(required = true, description = "What no calculation can take over; fixed text.") List<String> cautions) {}
+        @Schema(required = true, description = "What no calculation can take over; fixed text.")
+        List<String> cautions) {}

@@ -13,6 +13,7 @@ public record StageFigures(
 
         @Schema(required = true, ref = "SpecificEnergy") Quantity work,
 
-        @Schema(required = true, ref = "SpecificEnergy", description = "Given off by a cooled cylinder.") Quantity heat,
+        @Schema(required = true, ref = "SpecificEnergy", description = "Given off by a cooled cylinder.")
+        Quantity heat,
 
         @Schema(ref = "Power") Quantity power) {}

@@ -8,7 +8,9 @@ import jakarta.validation.constraints.NotNull;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** Two stages with cooling between them, beside one. Required: suction, the discharge, intercoolerTemperature, and isentropicEfficiency or polytropicIndex. Without intermediatePressure that of least work is taken. */
-@Schema(description = "Two stages with cooling between them, beside one. Required: suction, the discharge, intercoolerTemperature, and isentropicEfficiency or polytropicIndex. Without intermediatePressure that of least work is taken.")
+@Schema(
+        description =
+                "Two stages with cooling between them, beside one. Required: suction, the discharge, intercoolerTemperature, and isentropicEfficiency or polytropicIndex. Without intermediatePressure that of least work is taken.")
 public record StagingRequest(
         @NotNull
         @Schema(description = "Designation; case, hyphen and the leading R do not matter.", examples = "R-134a")
@@ -23,21 +25,30 @@ public record StagingRequest(
 
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax(value = "1", inclusive = true)
-        @Schema(description = "Of each stage, above 0 to 1.") Double isentropicEfficiency,
+        @Schema(description = "Of each stage, above 0 to 1.")
+        Double isentropicEfficiency,
 
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax(value = "1", inclusive = true)
-        @Schema(description = "Of the second stage, where it differs.") Double highStageIsentropicEfficiency,
+        @Schema(description = "Of the second stage, where it differs.")
+        Double highStageIsentropicEfficiency,
 
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax(value = "10", inclusive = true)
-        @Schema(description = "n of both stages in cooled cylinders, instead of an efficiency.") Double polytropicIndex,
+        @Schema(description = "n of both stages in cooled cylinders, instead of an efficiency.")
+        Double polytropicIndex,
 
-        @NotNull @Schema(ref = "Temperature", description = "To which the vapor is cooled between the stages, at the dew point at the latest.") Quantity intercoolerTemperature,
+        @NotNull
+        @Schema(
+                ref = "Temperature",
+                description = "To which the vapor is cooled between the stages, at the dew point at the latest.")
+        Quantity intercoolerTemperature,
 
-        @Schema(ref = "Pressure", description = "Between suction and discharge.") Quantity intermediatePressure,
+        @Schema(ref = "Pressure", description = "Between suction and discharge.")
+        Quantity intermediatePressure,
 
-        @Schema(ref = "MassFlow", description = "For powers.") Quantity massFlow,
+        @Schema(ref = "MassFlow", description = "For powers.")
+        Quantity massFlow,
 
         @Schema(description = "Limits for the warnings.") LimitsRequest limits,
 

@@ -35,8 +35,9 @@ public final class CylinderMapping {
         input.exactlyOne("initial.volume");
         input.exactlyOne("end.volume", "end.pressure");
         CylinderRequest request = input.request();
-        ClosedCylinder.Path path =
-                request.path() == null ? null : ClosedCylinder.Path.valueOf(request.path().name());
+        ClosedCylinder.Path path = request.path() == null
+                ? null
+                : ClosedCylinder.Path.valueOf(request.path().name());
         if (path == ClosedCylinder.Path.POLYTROPIC) {
             input.exactlyOne("polytropicIndex");
         } else if (path != null) {

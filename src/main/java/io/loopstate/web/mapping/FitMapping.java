@@ -9,16 +9,22 @@ import java.util.Map;
 /** Coefficients of a rating map from points. */
 public final class FitMapping {
     /** The calculation. */
-    public static final Operation<FitRequest, RatingFit.Spec, RatingFit.Result, FitReply> OPERATION = new Operation<>(
-            FitRequest.class, FitMapping::spec, RatingFit::calculate, FitMapping::reply, Map.of());
+    public static final Operation<FitRequest, RatingFit.Spec, RatingFit.Result, FitReply> OPERATION =
+            new Operation<>(FitRequest.class, FitMapping::spec, RatingFit::calculate, FitMapping::reply, Map.of());
 
     private FitMapping() {}
 
     private static RatingFit.Spec spec(Input<FitRequest> input) {
         FitRequest request = input.request();
         if (request.values() != null) {
-            input.requireLength("suctionTemperatures", request.suctionTemperatures(), request.values().size());
-            input.requireLength("dischargeTemperatures", request.dischargeTemperatures(), request.values().size());
+            input.requireLength(
+                    "suctionTemperatures",
+                    request.suctionTemperatures(),
+                    request.values().size());
+            input.requireLength(
+                    "dischargeTemperatures",
+                    request.dischargeTemperatures(),
+                    request.values().size());
         }
         input.refuseFaults();
         return new RatingFit.Spec(

@@ -95,7 +95,9 @@ public final class RatingMapMapping {
             return Optional.empty();
         }
         input.requireLength(path + ".coefficients", request.coefficients(), CoefficientOrder.COUNT);
-        if (unit.isEmpty() || map.temperatureUnit() == null || request.coefficients().size() != CoefficientOrder.COUNT) {
+        if (unit.isEmpty()
+                || map.temperatureUnit() == null
+                || request.coefficients().size() != CoefficientOrder.COUNT) {
             return Optional.empty();
         }
         UnitToken degree = degree(map.temperatureUnit());

@@ -160,7 +160,8 @@ final class ValueReader {
         if (given.node().isTextual()) {
             String between = mark == DecimalMark.COMMA ? ";" : ",";
             for (String part : given.node().textValue().split(between, MAX_NUMBERS + 1)) {
-                numbers.add(QuantityParser.parse(QuantityKind.RATIO, part.strip(), mark).toSi(atmosphere));
+                numbers.add(QuantityParser.parse(QuantityKind.RATIO, part.strip(), mark)
+                        .toSi(atmosphere));
             }
         } else if (given.node().isArray()) {
             for (JsonNode element : given.node()) {

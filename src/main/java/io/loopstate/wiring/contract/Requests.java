@@ -95,9 +95,7 @@ final class Requests {
                     : OASFactory.createSchema().ref(schema.getRef());
         }
         if (schema.getItems() != null) {
-            return OASFactory.createSchema()
-                    .addType(Schema.SchemaType.STRING)
-                    .examples(List.of("1,2.5,-3"));
+            return OASFactory.createSchema().addType(Schema.SchemaType.STRING).examples(List.of("1,2.5,-3"));
         }
         return OASFactory.createSchema()
                 .type(schema.getType())

@@ -59,12 +59,15 @@ class ClosedCylinderTest {
     @ParameterizedTest
     @EnumSource(Path.class)
     void thinAirIsNearlyIdeal(Path path) {
-        double ratio = path == Path.FREE_EXPANSION ? 0.5 : 3;
+        // Not far, so that the heat capacities of real air hardly change on the way.
+        double ratio = path == Path.FREE_EXPANSION ? 0.5 : 1.5;
         Result result = air(1e4, path, ratio);
         assertThat(result.end().pressure()).isCloseTo(result.ideal().pressure(), Percentage.withPercentage(0.2));
         assertThat(result.end().temperature()).isCloseTo(result.ideal().temperature(), Offset.offset(0.5));
         assertThat(result.figures().work())
-                .isCloseTo(result.ideal().work(), Offset.offset(2e-3 * (Math.abs(result.ideal().work()) + 1e-9)));
+                .isCloseTo(
+                        result.ideal().work(),
+                        Offset.offset(2e-3 * (Math.abs(result.ideal().work()) + 1e-9)));
     }
 
     @Test

@@ -37,7 +37,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class RatingMapTest {
     private static final double KELVIN = 273.15;
-    private static final String[] TERMS = {"c_1", "c_x", "c_x2", "c_y", "c_y2", "c_xy", "c_x3", "c_y3", "c_x2y", "c_xy2"};
+    private static final String[] TERMS = {"c_1", "c_x", "c_x2", "c_y", "c_y2", "c_xy", "c_x3", "c_y3", "c_x2y", "c_xy2"
+    };
 
     static Stream<NamedCsvRecord> points() {
         return records("compressor_points.csv").stream();
@@ -77,7 +78,8 @@ class RatingMapTest {
     void publishedMapGivesItsPoints(NamedCsvRecord point) {
         double s = Double.parseDouble(point.getField("saturated_suction_T_C")) + KELVIN;
         double d = Double.parseDouble(point.getField("saturated_discharge_T_C")) + KELVIN;
-        double capacity = polynomial(point.getField("model"), "refrigerating capacity").at(s, d);
+        double capacity =
+                polynomial(point.getField("model"), "refrigerating capacity").at(s, d);
         double power = polynomial(point.getField("model"), "power input").at(s, d);
         assertThat(capacity)
                 .isCloseTo(Double.parseDouble(point.getField("capacity_W_from_polynomial")), Offset.offset(0.06));
@@ -180,8 +182,8 @@ class RatingMapTest {
         example.check("capacity corrected for suction", flow * cold, 0.001);
         double subcooled = example.table("enthalpy suction 0 C", "") - example.table("enthalpy liquid 35 C", "");
         example.check("actual compressor capacity", flow * subcooled, 0.001);
-        double useful = example.table("enthalpy evaporator outlet -30 C", "")
-                - example.table("enthalpy liquid 35 C", "");
+        double useful =
+                example.table("enthalpy evaporator outlet -30 C", "") - example.table("enthalpy liquid 35 C", "");
         example.check("actual evaporator capacity", flow * useful, 0.001);
     }
 
@@ -210,8 +212,8 @@ class RatingMapTest {
                 values.add(published.at(s + KELVIN, d + KELVIN));
             }
         }
-        RatingFit.Result fit = RatingFit.calculate(
-                new RatingFit.Spec(suction, discharge, values, order, Guidance.common(), true));
+        RatingFit.Result fit =
+                RatingFit.calculate(new RatingFit.Spec(suction, discharge, values, order, Guidance.common(), true));
         RatingPolynomial back = new RatingPolynomial(fit.coefficients(), order, 1, KELVIN, 1);
         assertThat(back.at(250, 300)).isCloseTo(published.at(250, 300), Percentage.withPercentage(1e-8));
         assertThat(fit.maxRelativeResidual()).isLessThan(1e-9);
@@ -223,8 +225,8 @@ class RatingMapTest {
     void pointsThatDoNotFixTheCoefficientsAreRefused() {
         List<Double> one = List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
         List<Double> many = List.of(1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0);
-        assertThatThrownBy(() -> RatingFit.calculate(new RatingFit.Spec(
-                        one, many, many, CoefficientOrder.AHRI_540, Guidance.common(), false)))
+        assertThatThrownBy(() -> RatingFit.calculate(
+                        new RatingFit.Spec(one, many, many, CoefficientOrder.AHRI_540, Guidance.common(), false)))
                 .isInstanceOf(EngineException.class);
         assertThatThrownBy(() -> RatingFit.calculate(new RatingFit.Spec(
                         many.subList(0, 9),

@@ -83,19 +83,13 @@ class StagingTest {
     void optimumIsTheLeast() {
         Equilibrium ammonia = TestFluids.of("R-717");
         SuctionCondition suction = suction(0.8e5, Variable.SUPERHEAT, 5);
-        Result best = stages(
-                ammonia, suction, 13e5, Staging.Kind.EFFICIENCY, 0.75, 300, OptionalDouble.empty());
+        Result best = stages(ammonia, suction, 13e5, Staging.Kind.EFFICIENCY, 0.75, 300, OptionalDouble.empty());
         double pressure = best.optimum().intermediatePressure();
         for (double factor : new double[] {0.8, 0.95, 0.999, 1.001, 1.05, 1.25}) {
             Result other = stages(
-                    ammonia,
-                    suction,
-                    13e5,
-                    Staging.Kind.EFFICIENCY,
-                    0.75,
-                    300,
-                    OptionalDouble.of(factor * pressure));
-            assertThat(other.stages().work()).isGreaterThanOrEqualTo(best.stages().work() * (1 - 1e-11));
+                    ammonia, suction, 13e5, Staging.Kind.EFFICIENCY, 0.75, 300, OptionalDouble.of(factor * pressure));
+            assertThat(other.stages().work())
+                    .isGreaterThanOrEqualTo(best.stages().work() * (1 - 1e-11));
         }
         assertThat(best.optimum().work()).isLessThanOrEqualTo(best.squareRoot().work());
         assertThat(best.workSaved()).isPositive();

@@ -96,15 +96,7 @@ public final class MapRating {
             Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {
         Findings findings = new Findings(spec.guidance());
         ProcessFindings.ports(findings, equilibrium, suction, detail.running().discharge(), spec.atmosphericPressure());
-        if (!detail.inside()) {
-            findings.add(
-                    FindingCode.OUTSIDE_ENVELOPE,
-                    Severity.DANGER,
-                    "map.envelope",
-                    "The point lies outside the envelope of the rating map: a polynomial of third degree may be far off there,"
-                            + " and the compressor is not meant to run there.",
-                    "envelope given");
-        }
+        envelope(findings, detail);
         if (Math.abs(detail.ratedState().temperature() - suction.temperature()) > WORTH_TELLING) {
             findings.add(
                     FindingCode.SUPERHEAT_CORRECTED,
@@ -129,6 +121,19 @@ public final class MapRating {
                     Basis.SECOND_LAW);
         }
         return findings.toList();
+    }
+
+    /** Tells of a point outside the envelope. */
+    static void envelope(Findings findings, Detail detail) {
+        if (!detail.inside()) {
+            findings.add(
+                    FindingCode.OUTSIDE_ENVELOPE,
+                    Severity.DANGER,
+                    "map.envelope",
+                    "The point lies outside the envelope of the rating map: a polynomial of third degree may be far off there,"
+                            + " and the compressor is not meant to run there.",
+                    "envelope given");
+        }
     }
 
     private static List<Step> steps(Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {

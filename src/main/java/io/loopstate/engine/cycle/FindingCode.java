@@ -73,6 +73,8 @@ public enum FindingCode {
     SUPERHEAT_CORRECTED,
     /** A fit rests on points that hardly fix its coefficients. */
     ILL_CONDITIONED,
+    /** Two models of one machine disagree. */
+    MODELS_DISAGREE,
     /** A result rests on an approximation that is named. */
     APPROXIMATION
 }

@@ -67,6 +67,8 @@ public enum Guideline {
     MAX_BUILT_IN_MISMATCH(QuantityKind.RATIO, 0.05),
     /** Flow of an impeller over its least flow, below which it is close to surge. */
     MIN_SURGE_MARGIN(QuantityKind.RATIO, 1.1),
+    /** Share by which a rating map and a displacement model of one machine may differ. */
+    MAX_MODEL_DIFFERENCE(QuantityKind.RATIO, 0.10),
     /** Freezing point of water. */
     FREEZING_POINT(QuantityKind.TEMPERATURE, 273.15, "freezing point of water");
 

@@ -68,4 +68,7 @@ public record LimitsRequest(
         Double maxBuiltInMismatch,
 
         @Schema(description = "Flow of a centrifugal compressor over its least flow. Default: 1.1.")
-        Double minSurgeMargin) {}
+        Double minSurgeMargin,
+
+        @Schema(description = "Share by which a rating map and a displacement model may differ. Default: 0.1.")
+        Double maxModelDifference) {}

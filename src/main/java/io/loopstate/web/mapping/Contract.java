@@ -29,6 +29,7 @@ public final class Contract {
                     CylinderMapping.OPERATION,
                     RatingMapMapping.OPERATION,
                     FitMapping.OPERATION,
+                    CompareMapping.OPERATION,
                     StagingMapping.OPERATION)
             .stream()
             .map(Operation::request)

@@ -20,6 +20,7 @@ import io.loopstate.web.dto.TemperatureScale;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A compressor by its rating map. */
 public final class RatingMapMapping {
@@ -29,6 +30,12 @@ public final class RatingMapMapping {
             "power", QuantityKind.POWER,
             "current", QuantityKind.ELECTRIC_CURRENT);
 
+    /** The engine's name of the conditions of a rating, and the members that give them. */
+    static final String RATING = "map.rating";
+
+    static final List<String> RATING_MEMBERS = List.of(
+            "map.ratedSuperheat", "map.ratedReturnGasTemperature", "map.ratedSubcooling", "map.ratedLiquidTemperature");
+
     /** The calculation. */
     public static final Operation<RatingMapRequest, MapRating.Spec, MapRating.Result, RatingMapReply> OPERATION =
             new Operation<>(
@@ -36,52 +43,48 @@ public final class RatingMapMapping {
                     RatingMapMapping::spec,
                     MapRating::calculate,
                     RatingMapMapping::reply,
-                    Map.of(
-                            "discharge", Ports.INPUTS.get("discharge"),
-                            "map.rating",
-                                    List.of(
-                                            "map.ratedSuperheat",
-                                            "map.ratedReturnGasTemperature",
-                                            "map.ratedSubcooling",
-                                            "map.ratedLiquidTemperature")));
+                    Map.of("discharge", Ports.INPUTS.get("discharge"), RATING, RATING_MEMBERS));
 
     private RatingMapMapping() {}
 
     private static MapRating.Spec spec(Input<RatingMapRequest> input) {
         Ports.check(input);
         Machines.checkCircuit(input);
-        input.exactlyOne("map.massFlow.coefficients", "map.capacity.coefficients");
-        input.exactlyOne("map.power.coefficients");
-        input.exactlyOne("map.ratedSuperheat", "map.ratedReturnGasTemperature");
-        input.atMostOne("map.ratedSubcooling", "map.ratedLiquidTemperature");
-        MapRequest map = input.request().map();
-        Optional<RatingPolynomial> massFlow = polynomial(input, map, "massFlow");
-        Optional<RatingPolynomial> capacity = polynomial(input, map, "capacity");
-        Optional<RatingPolynomial> power = polynomial(input, map, "power");
-        Optional<RatingPolynomial> current = polynomial(input, map, "current");
+        Supplier<MapCompressor> map = map(input, input.request().map());
         input.refuseFaults();
         RatingMapRequest request = input.request();
         return new MapRating.Spec(
                 input.equilibrium(),
                 Ports.suction(input),
                 Ports.discharge(input),
-                new MapCompressor(
-                        massFlow,
-                        capacity,
-                        power.orElseThrow(),
-                        current,
-                        input.engine("map.ratedSuperheat", () -> suction(map)),
-                        input.engine("map.ratedSubcooling", () -> liquid(map)),
-                        map.superheatCorrectionFactor() == null
-                                ? MapCompressor.USUAL_FACTOR
-                                : map.superheatCorrectionFactor(),
-                        Si.orZero(map.heatLossFraction()),
-                        envelope(map.envelope()),
-                        Boolean.TRUE.equals(map.extrapolate())),
+                map.get(),
                 Machines.circuit(input, request.liquid(), request.evaporatorOutletTemperature()),
                 input.atmosphere().pressure(),
                 Guidances.of(input),
                 input.explain());
+    }
+
+    /** Checks the map of a request; it can be had once the request has no fault. */
+    static Supplier<MapCompressor> map(Input<?> input, MapRequest map) {
+        input.exactlyOne("map.massFlow.coefficients", "map.capacity.coefficients");
+        input.exactlyOne("map.power.coefficients");
+        input.exactlyOne("map.ratedSuperheat", "map.ratedReturnGasTemperature");
+        input.atMostOne("map.ratedSubcooling", "map.ratedLiquidTemperature");
+        Optional<RatingPolynomial> massFlow = polynomial(input, map, "massFlow");
+        Optional<RatingPolynomial> capacity = polynomial(input, map, "capacity");
+        Optional<RatingPolynomial> power = polynomial(input, map, "power");
+        Optional<RatingPolynomial> current = polynomial(input, map, "current");
+        return () -> new MapCompressor(
+                massFlow,
+                capacity,
+                power.orElseThrow(),
+                current,
+                input.engine("map.ratedSuperheat", () -> suction(map)),
+                input.engine("map.ratedSubcooling", () -> liquid(map)),
+                map.superheatCorrectionFactor() == null ? MapCompressor.USUAL_FACTOR : map.superheatCorrectionFactor(),
+                Si.orZero(map.heatLossFraction()),
+                envelope(map.envelope()),
+                Boolean.TRUE.equals(map.extrapolate()));
     }
 
     /** The polynomial of a quantity, with faults for what is missing of it. */

@@ -1,6 +1,8 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.CompareReply;
+import io.loopstate.web.dto.CompareRequest;
 import io.loopstate.web.dto.CylinderReply;
 import io.loopstate.web.dto.CylinderRequest;
 import io.loopstate.web.dto.DisplacementReply;
@@ -15,6 +17,7 @@ import io.loopstate.web.dto.RatingMapReply;
 import io.loopstate.web.dto.RatingMapRequest;
 import io.loopstate.web.dto.StagingReply;
 import io.loopstate.web.dto.StagingRequest;
+import io.loopstate.web.mapping.CompareMapping;
 import io.loopstate.web.mapping.CylinderMapping;
 import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
@@ -23,7 +26,7 @@ import io.loopstate.web.mapping.NameplateMapping;
 import io.loopstate.web.mapping.ProcessMapping;
 import io.loopstate.web.mapping.RatingMapMapping;
 import io.loopstate.web.mapping.StagingMapping;
-import io.smallrye.common.annotation.NonBlocking;
+import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -42,7 +45,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 /** What a compressor does. */
 @Path("/v1/compression")
 @Produces(MediaType.APPLICATION_JSON)
-@NonBlocking
+@Blocking
 @Tag(name = "compression")
 public class CompressionResource {
     private static final String PROCESS =
@@ -70,6 +73,9 @@ public class CompressionResource {
     private static final String FIT =
             "The ten coefficients that fit tabulated points by least squares, with residuals and the conditioning of the "
                     + "points.";
+    private static final String COMPARE =
+            "A rating map and a displacement model of the same compressor at a working point: how far flow, power and discharge "
+                    + "temperature are apart, and the efficiencies that would make them meet.";
     private static final String STAGING =
             "Two stages with cooling between them, of air or a refrigerant: the intermediate pressure of least work by "
                     + "minimization with the real fluid, beside the square-root rule, and the work saved against one stage.";
@@ -234,5 +240,31 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(StagingMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A rating map against a displacement model, from a query. */
+    @GET
+    @Path("/rating-map/compare")
+    @Operation(
+            operationId = "getRatingComparison",
+            summary = "A rating map against a displacement model",
+            description = COMPARE)
+    public CompareReply compare(@Context UriInfo uri) {
+        return exchange.answer(CompareMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A rating map against a displacement model, from a body. */
+    @POST
+    @Path("/rating-map/compare")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "calculateRatingComparison",
+            summary = "A rating map against a displacement model",
+            description = COMPARE)
+    public CompareReply compare(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = CompareRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(CompareMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

@@ -15,6 +15,7 @@ import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.numerics.DormandPrince;
 import io.loopstate.engine.property.State;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
@@ -117,6 +118,27 @@ class CompressionProcessTest {
         double extrapolated = fine + (fine - coarse) / 3;
         assertThat(PolytropicPath.enthalpyRise(equilibrium, inlet, high, 1 / efficiency))
                 .isCloseTo(extrapolated, scaled(1e-9, extrapolated));
+    }
+
+    /** A path close to saturation and far from it, by steps that know nothing of smoothness. */
+    @ParameterizedTest
+    @CsvSource({"R-134a, 0, 1.5e5, 1.2e6, 0.7", "R-744, 0, 2e6, 12e6, 0.75", "R-717, 40, 1e5, 8e5, 0.9"})
+    void collocationAgreesWithSteps(String fluid, double superheat, double low, double high, double efficiency) {
+        Equilibrium equilibrium = TestFluids.of(fluid);
+        State inlet = equilibrium.state(Variable.PRESSURE, low, Variable.SUPERHEAT, superheat);
+        double steps = DormandPrince.integrate(
+                (x, rise) -> Math.exp(x)
+                        * equilibrium
+                                .atPressureEnthalpy(Math.exp(x), inlet.specificEnthalpy() + rise)
+                                .specificVolume()
+                        / efficiency,
+                Math.log(low),
+                0,
+                Math.log(high),
+                1e-7,
+                "test");
+        assertThat(PolytropicPath.enthalpyRise(equilibrium, inlet, high, 1 / efficiency))
+                .isCloseTo(steps, scaled(1e-10, steps));
     }
 
     /** Midpoint rule, an error of second order. */

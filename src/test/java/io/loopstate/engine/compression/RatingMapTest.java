@@ -197,6 +197,32 @@ class RatingMapTest {
         assertThat(codes(rate(compressor(0.75, true), -10, 18.3, 40))).contains(FindingCode.OUTSIDE_ENVELOPE);
     }
 
+    private static ModelComparison.Result compare(double displacement) {
+        Machine machine = new Machine(
+                new Rotor(displacement, 0.6, OptionalDouble.empty(), 0.6),
+                new Drive(Housing.SEMI_HERMETIC, MotorCooling.SUCTION_GAS, 0.85, 1, 1, 0.05));
+        return ModelComparison.calculate(new ModelComparison.Spec(
+                TestFluids.of("R-22"),
+                new SuctionCondition(SaturationLevel.temperature(-30 + KELVIN), Variable.TEMPERATURE, 18.3 + KELVIN),
+                DischargeLevel.of(SaturationLevel.temperature(40 + KELVIN)),
+                compressor(0.75, false),
+                machine,
+                Guidance.common(),
+                true));
+    }
+
+    /** A displacement that the comparison itself asks for makes the flows meet. */
+    @Test
+    void modelsMeetWhereTheComparisonSays() {
+        ModelComparison.Figures first = compare(0.01).figures();
+        ModelComparison.Result second =
+                compare(0.01 * first.mapVolumetricEfficiency() / first.modelVolumetricEfficiency());
+        assertThat(second.figures().massFlowDifference()).isCloseTo(0, Offset.offset(1e-9));
+        assertThat(second.figures().mapEfficiency()).isCloseTo(first.mapEfficiency(), Percentage.withPercentage(1e-9));
+        assertThat(second.steps()).hasSize(5);
+        assertThat(compare(0.1).findings()).extracting(Finding::code).contains(FindingCode.MODELS_DISAGREE);
+    }
+
     /** Points made from a published polynomial give its coefficients back, in every order. */
     @ParameterizedTest
     @EnumSource(CoefficientOrder.class)

@@ -42,6 +42,7 @@ class ExchangePropertiesTest {
             CylinderMapping.OPERATION,
             RatingMapMapping.OPERATION,
             FitMapping.OPERATION,
+            CompareMapping.OPERATION,
             StagingMapping.OPERATION);
 
     /** Numbers of a reply that have no dimension, or count something. */
@@ -88,6 +89,8 @@ class ExchangePropertiesTest {
             "machNumber",
             "residual",
             "gaugeRatio",
+            "massFlowDifference",
+            "powerDifference",
             "savedShare",
             "coefficients",
             "residuals",

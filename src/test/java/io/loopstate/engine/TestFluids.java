@@ -18,6 +18,6 @@ public final class TestFluids {
     }
 
     public static Equilibrium of(String designation, ReferenceState reference) {
-        return EQUILIBRIA.of(CATALOG.find(designation).orElseThrow(), reference);
+        return EQUILIBRIA.of(CATALOG.refrigerant(designation).orElseThrow(), reference);
     }
 }

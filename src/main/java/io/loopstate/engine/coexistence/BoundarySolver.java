@@ -3,6 +3,7 @@ package io.loopstate.engine.coexistence;
 import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
 import io.loopstate.engine.numerics.LinearSystem;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -37,17 +38,14 @@ final class BoundarySolver {
         int n = feed.size();
         double logT = Math.log(condition == Condition.TEMPERATURE ? value : start.temperature());
         double logRho = Math.log(condition == Condition.DENSITY ? value : start.density());
-        double[] log = new double[n];
-        for (int i = 0; i < n; i++) {
-            log[i] = Math.log(start.incipient()[i]);
-        }
+        double[] log = Amounts.log(start.incipient());
         double previous = Double.POSITIVE_INFINITY;
         double[][] a = new double[n + 2][n + 2];
         double[] b = new double[n + 2];
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             double t = Math.exp(logT);
             MixturePhase whole = feed.phase(t, Math.exp(logRho));
-            MixturePhase incipient = feed.phase(t, exp(log));
+            MixturePhase incipient = feed.phase(t, Amounts.exp(log));
             equations(whole, incipient, a, b);
             condition(condition, value, logT, logRho, whole, incipient, a[n + 1], b);
             LinearSystem.solve(a, b);
@@ -65,19 +63,11 @@ final class BoundarySolver {
                 log[i] += damping * b[i + 2];
             }
             if (size <= LAST_STEP || size <= ROUNDING && size > 0.5 * previous) {
-                return finish(feed, condition, value, logT, logRho, exp(log));
+                return finish(feed, condition, value, logT, logRho, Amounts.exp(log));
             }
             previous = size;
         }
         return Optional.empty();
-    }
-
-    private static double[] exp(double[] log) {
-        double[] result = new double[log.length];
-        for (int i = 0; i < log.length; i++) {
-            result[i] = Math.exp(log[i]);
-        }
-        return result;
     }
 
     /** Fugacities and pressure; columns are ln T, ln rho, ln of the amounts. */
@@ -112,7 +102,7 @@ final class BoundarySolver {
             double[] row,
             double[] b) {
         int n = b.length - 2;
-        java.util.Arrays.fill(row, 0);
+        Arrays.fill(row, 0);
         switch (condition) {
             case TEMPERATURE -> {
                 row[0] = 1;

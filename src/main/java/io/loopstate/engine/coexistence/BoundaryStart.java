@@ -6,11 +6,10 @@ import io.loopstate.engine.eos.MixturePhase;
 import java.util.Optional;
 
 /**
- * Bubble and dew points from nothing but the components' critical data: vapor pressures by Wilson (1969), ln(p/pc) = 5.373
- * (1 + omega) (1 - Tc/T), Raoult's law, then Newton's method on the real equations.
+ * Bubble and dew points from nothing but the components' critical data: estimated vapor pressures, Raoult's law, then
+ * Newton's method on the real equations.
  */
 final class BoundaryStart {
-    private static final double WILSON = 5.373;
     /** Denser than any liquid that boils, as a multiple of the reducing density. */
     private static final double DENSE = 3.2;
 
@@ -45,15 +44,10 @@ final class BoundaryStart {
         double sum = 0;
         for (int i = 0; i < feed.size(); i++) {
             sum += bubble
-                    ? feed.moleFraction(i) * vaporPressure(feed, i, t)
-                    : feed.moleFraction(i) / vaporPressure(feed, i, t);
+                    ? feed.moleFraction(i) * feed.component(i).vaporPressure(t)
+                    : feed.moleFraction(i) / feed.component(i).vaporPressure(t);
         }
         return bubble ? sum : 1 / sum;
-    }
-
-    private static double vaporPressure(Feed feed, int i, double t) {
-        Feed.Component c = feed.component(i);
-        return c.criticalPressure() * Math.exp(WILSON * (1 + c.acentricFactor()) * (1 - c.criticalTemperature() / t));
     }
 
     private static Optional<BoundaryPoint> near(
@@ -63,7 +57,7 @@ final class BoundaryStart {
         double[] other = new double[n];
         double[] liquid = new double[n];
         for (int i = 0; i < n; i++) {
-            double k = vaporPressure(feed, i, t) / p;
+            double k = feed.component(i).vaporPressure(t) / p;
             other[i] = bubble ? feed.moleFraction(i) * k : feed.moleFraction(i) / k;
             liquid[i] = bubble ? feed.moleFraction(i) : other[i];
         }

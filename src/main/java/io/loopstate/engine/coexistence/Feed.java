@@ -22,7 +22,14 @@ public final class Feed {
      * @param molarMass kg/mol
      */
     public record Component(
-            double criticalTemperature, double criticalPressure, double acentricFactor, double molarMass) {}
+            double criticalTemperature, double criticalPressure, double acentricFactor, double molarMass) {
+        private static final double WILSON = 5.373;
+
+        /** Vapor pressure (Pa) by Wilson (1969), ln(p/pc) = 5.373 (1 + omega) (1 - Tc/T): a starting value. */
+        double vaporPressure(double temperature) {
+            return criticalPressure * Math.exp(WILSON * (1 + acentricFactor) * (1 - criticalTemperature / temperature));
+        }
+    }
 
     /**
      * @param moleFractions positive, with the sum 1

@@ -157,16 +157,8 @@ public final class MixtureSplit {
             return new SplitSolver.Iterate(
                     Math.log(split.temperature()),
                     split.vaporFraction(),
-                    log(split.liquidAmounts()),
-                    log(split.vaporAmounts()));
-        }
-
-        private static double[] log(double[] amounts) {
-            double[] result = new double[amounts.length];
-            for (int i = 0; i < amounts.length; i++) {
-                result[i] = Math.log(amounts[i]);
-            }
-            return result;
+                    Amounts.log(split.liquidAmounts()),
+                    Amounts.log(split.vaporAmounts()));
         }
 
         private double excess(Split split) {

@@ -59,8 +59,8 @@ final class SplitSolver {
         double previous = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             double t = Math.exp(logT);
-            MixturePhase l = feed.phase(t, exp(liquid));
-            MixturePhase v = feed.phase(t, exp(vapor));
+            MixturePhase l = feed.phase(t, Amounts.exp(liquid));
+            MixturePhase v = feed.phase(t, Amounts.exp(vapor));
             fill(a, b, logT, beta, l, v);
             LinearSystem.solve(a, b);
             double size = 0;
@@ -82,19 +82,11 @@ final class SplitSolver {
             }
             if (size <= LAST_STEP || size <= ROUNDING && size > 0.5 * previous) {
                 boolean inside = moved >= -EDGE && moved <= 1 + EDGE;
-                return inside ? finish(logT, beta, exp(liquid), exp(vapor)) : Optional.empty();
+                return inside ? finish(logT, beta, Amounts.exp(liquid), Amounts.exp(vapor)) : Optional.empty();
             }
             previous = size;
         }
         return Optional.empty();
-    }
-
-    private static double[] exp(double[] log) {
-        double[] result = new double[log.length];
-        for (int i = 0; i < log.length; i++) {
-            result[i] = Math.exp(log[i]);
-        }
-        return result;
     }
 
     /** Columns: ln T, vapor fraction, ln of the liquid's amounts, ln of the vapor's amounts. */

@@ -61,7 +61,7 @@ public final class TangentPlane {
         double[] thin = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            light[i] = phase.moleFraction(i) * volatility(feed, i, phase.temperature());
+            light[i] = phase.moleFraction(i) * feed.component(i).vaporPressure(phase.temperature());
             sum += light[i];
             dense[i] = phase.moleFraction(i) * DENSE * reducing;
             thin[i] = phase.moleFraction(i) * pressure;
@@ -75,7 +75,7 @@ public final class TangentPlane {
         for (int k = 0; k < n; k++) {
             double[] rich = new double[n];
             for (int i = 0; i < n; i++) {
-                double share = n == 1 ? 1 : i == k ? RICH : (1 - RICH) / (n - 1);
+                double share = i == k ? RICH : (1 - RICH) / (n - 1);
                 rich[i] = share * DENSE * reducing;
             }
             trials.add(rich);
@@ -83,25 +83,13 @@ public final class TangentPlane {
         return trials;
     }
 
-    private static double volatility(Feed feed, int i, double t) {
-        Feed.Component c = feed.component(i);
-        return c.criticalPressure() * Math.exp(5.373 * (1 + c.acentricFactor()) * (1 - c.criticalTemperature() / t));
-    }
-
     /** Distance over R T and the density of the stationary point, 0 where the trial runs back to the phase itself. */
     private static double depth(Feed feed, MixturePhase phase, double[] trial) {
         double reducing = feed.merged().reducingDensity();
         int n = trial.length;
-        double[] log = new double[n];
-        for (int i = 0; i < n; i++) {
-            log[i] = Math.log(trial[i]);
-        }
-        double[] amounts = new double[n];
+        double[] log = Amounts.log(trial);
         for (int k = 0; k < MAX_ITERATIONS; k++) {
-            for (int i = 0; i < n; i++) {
-                amounts[i] = Math.exp(log[i]);
-            }
-            MixturePhase here = feed.phase(phase.temperature(), amounts);
+            MixturePhase here = feed.phase(phase.temperature(), Amounts.exp(log));
             double[][] a = new double[n][n];
             double[] b = new double[n];
             for (int i = 0; i < n; i++) {

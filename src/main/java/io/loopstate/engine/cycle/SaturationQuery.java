@@ -1,6 +1,8 @@
 package io.loopstate.engine.cycle;
 
 import io.loopstate.engine.component.Require;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
@@ -63,6 +65,23 @@ public final class SaturationQuery {
         }
     }
 
+    /** At the dew pressure where the temperature is given; 0 where that pressure has no bubble point in the range. */
+    private static double glide(Spec spec, Saturation saturation) {
+        if (spec.given() == Variable.PRESSURE || saturation.pressureGlide() == 0) {
+            return saturation.temperatureGlide();
+        }
+        try {
+            return spec.equilibrium()
+                    .saturationAtPressure(saturation.dew().pressure())
+                    .temperatureGlide();
+        } catch (EngineException e) {
+            if (e.code() == ErrorCode.OUT_OF_RANGE || e.code() == ErrorCode.ABOVE_CRITICAL) {
+                return 0;
+            }
+            throw e;
+        }
+    }
+
     /**
      * Bubble and dew point.
      *
@@ -78,9 +97,7 @@ public final class SaturationQuery {
                 "saturation",
                 saturation.dew().pressure(),
                 spec.equilibrium().refrigerant().criticalPoint().pressure());
-        if (spec.given() == Variable.PRESSURE) {
-            SharedFindings.glide(findings, saturation.temperatureGlide());
-        }
+        SharedFindings.glide(findings, glide(spec, saturation));
         Transport bubble = Transport.of(spec.transport(), saturation.bubble(), findings);
         Transport dew = Transport.of(spec.transport(), saturation.dew(), findings);
         return new Result(

@@ -22,6 +22,8 @@ public enum ErrorCode {
     REFERENCE_STATE_UNDEFINED,
     /** The model has no states inside the dome (a pseudo-pure fluid). */
     TWO_PHASE_UNDEFINED,
+    /** The model of a mixture has no bubble and dew line of the usual form. */
+    NO_PHASE_BOUNDARY,
     /** An iteration did not converge; the message names it. */
     NOT_CONVERGED,
     /** The inputs of a cycle or of a set of readings contradict each other. */

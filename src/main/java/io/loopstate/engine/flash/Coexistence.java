@@ -2,6 +2,9 @@ package io.loopstate.engine.flash;
 
 import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.error.Variable;
 
 /** How a state inside the dome is made of phases. */
 interface Coexistence {
@@ -19,8 +22,16 @@ interface Coexistence {
     /** The state on a line through the dome at which a molar property of the whole has a value. */
     Point divide(FluidModel fluid, Given line, SplitVariable second, double value);
 
-    /** The answer to a temperature and a pressure that lie on the edge of the dome. */
-    Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble);
+    /** The answer to a temperature and a pressure that lie on the edge of the dome, where one composition has no answer. */
+    default Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble) {
+        throw EngineException.of(
+                ErrorCode.ON_SATURATION_LINE,
+                "on the saturation line, where pressure and temperature do not fix the vapor quality",
+                Variable.PRESSURE,
+                pressure,
+                edges.dewPressure(),
+                edges.bubblePressure());
+    }
 
     /** The same with enthalpy (J/mol) and entropy (J/(mol K)) counted from another datum. */
     default Coexistence shifted(double enthalpy, double entropy) {

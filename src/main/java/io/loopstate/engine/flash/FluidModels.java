@@ -7,6 +7,8 @@ import io.loopstate.engine.coexistence.PhaseBoundary;
 import io.loopstate.engine.eos.HelmholtzModel;
 import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.BlendFigures;
 import io.loopstate.engine.fluid.CriticalPoint;
@@ -72,9 +74,17 @@ final class FluidModels {
                         f.acentricFactor(),
                         f.molarMass()))
                 .toList();
-        return new PhaseBoundary(
-                new Feed(mixture.model(), mixture.moleFractions(), components),
-                mixture.limits().minTemperature());
+        try {
+            return new PhaseBoundary(
+                    new Feed(mixture.model(), mixture.moleFractions(), components),
+                    mixture.limits().minTemperature());
+        } catch (EngineException e) {
+            throw EngineException.of(
+                    ErrorCode.NO_PHASE_BOUNDARY,
+                    "the model of " + mixture.designation()
+                            + " has no bubble and dew line that meet in a critical point, "
+                            + "so that it is not computed (" + e.getMessage() + ")");
+        }
     }
 
     static BlendFigures figures(PhaseBoundary boundary) {

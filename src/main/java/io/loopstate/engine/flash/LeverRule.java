@@ -2,9 +2,6 @@ package io.loopstate.engine.flash;
 
 import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.eos.MolarState;
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 
 /** Coexistence of a pure fluid: both phases are those on the edges of the dome. */
 final class LeverRule implements Coexistence {
@@ -33,16 +30,5 @@ final class LeverRule implements Coexistence {
 
     private static double share(double value, double liquid, double vapor) {
         return (value - liquid) / (vapor - liquid);
-    }
-
-    @Override
-    public Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble) {
-        throw EngineException.of(
-                ErrorCode.ON_SATURATION_LINE,
-                "on the saturation line, where pressure and temperature do not fix the vapor quality",
-                Variable.PRESSURE,
-                pressure,
-                edges.dewPressure(),
-                edges.bubblePressure());
     }
 }

@@ -16,9 +16,4 @@ final class NoCoexistence implements Coexistence {
                 fluid.fluid().designation()
                         + " is modeled as one substance, without states between its bubble and dew line");
     }
-
-    @Override
-    public Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble) {
-        return new LeverRule().onLine(fluid, pressure, edges, bubble);
-    }
 }

@@ -153,6 +153,7 @@ final class EngineFaults {
                     NO_SUCH_STATE,
                     REFERENCE_STATE_UNDEFINED,
                     TWO_PHASE_UNDEFINED,
+                    NO_PHASE_BOUNDARY,
                     CONTRADICTORY_INPUTS -> Words.sentence(e.getMessage());
         };
     }
@@ -198,6 +199,7 @@ final class EngineFaults {
                     NO_SUCH_STATE,
                     REFERENCE_STATE_UNDEFINED,
                     TWO_PHASE_UNDEFINED,
+                    NO_PHASE_BOUNDARY,
                     CONTRADICTORY_INPUTS -> null;
         };
     }

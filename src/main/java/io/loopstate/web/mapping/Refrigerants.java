@@ -131,12 +131,21 @@ public final class Refrigerants {
     /** By designation or name, or by the composition of a blend. */
     private Optional<Named> named(String designation) {
         if (!Composition.looksLike(designation)) {
-            return find(designation).map(this::catalogued);
+            // a composition on file without figures is refused with the reason
+            return find(designation)
+                    .map(this::catalogued)
+                    .or(() -> designation.length() > LONGEST
+                            ? Optional.empty()
+                            : catalog.mixture(designation).map(this::computed));
         }
         Mixture mixture = catalog.mixture(Composition.parse(designation));
         return catalog.refrigerant(mixture.designation())
                 .map(this::catalogued)
-                .or(() -> Optional.of(new Named(equilibria.blend(mixture), state -> equilibria.of(mixture, state))));
+                .or(() -> Optional.of(computed(mixture)));
+    }
+
+    private Named computed(Mixture mixture) {
+        return new Named(equilibria.blend(mixture), state -> equilibria.of(mixture, state));
     }
 
     private Named catalogued(Refrigerant refrigerant) {

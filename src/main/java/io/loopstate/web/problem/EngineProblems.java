@@ -13,7 +13,7 @@ public final class EngineProblems {
     /** The kind of problem for a code of the engine; a new code does not compile until it is placed here. */
     public static ProblemKind kind(ErrorCode code) {
         return switch (code) {
-            case OUT_OF_RANGE, ABOVE_CRITICAL, REFERENCE_STATE_UNDEFINED, TWO_PHASE_UNDEFINED ->
+            case OUT_OF_RANGE, ABOVE_CRITICAL, REFERENCE_STATE_UNDEFINED, TWO_PHASE_UNDEFINED, NO_PHASE_BOUNDARY ->
                 ProblemKind.OUT_OF_RANGE;
             case IMPOSSIBLE_VALUE, NO_SUCH_STATE, NOT_IN_PHASE, CONTRADICTORY_INPUTS -> ProblemKind.IMPOSSIBLE_INPUT;
             case AMBIGUOUS_STATE, ON_SATURATION_LINE, PAIR_NOT_INDEPENDENT -> ProblemKind.AMBIGUOUS_INPUT;

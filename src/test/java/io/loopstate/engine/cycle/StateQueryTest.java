@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.loopstate.engine.TestFluids;
 import io.loopstate.engine.component.GlidingFluid;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
@@ -119,6 +120,31 @@ class StateQueryTest {
                 Optional.empty(),
                 Optional.empty(),
                 Guidance.common()));
+    }
+
+    @Test
+    void aGlideIsToldAlsoWhereTheTemperatureIsGiven() {
+        Equilibrium blend = TestFluids.of("R-448A");
+        Finding glide = saturation(blend, Variable.TEMPERATURE, 280).findings().get(0);
+        assertThat(glide.code()).isEqualTo(FindingCode.HIGH_GLIDE);
+        double dewPressure = blend.saturationAtTemperature(280).dew().pressure();
+        assertThat(glide.value().orElseThrow())
+                .isEqualTo(blend.saturationAtPressure(dewPressure).temperatureGlide());
+        assertThat(saturation(TestFluids.of("R-410A"), Variable.TEMPERATURE, 280)
+                        .findings())
+                .isEmpty();
+    }
+
+    /** So cold that the bubble point of the dew pressure lies outside the range: nothing is said of the glide. */
+    @Test
+    void noGlideIsToldWhereItsPressureHasNoBubblePoint() {
+        Equilibrium blend = TestFluids.of("R-445A");
+        double cold = 200;
+        double dewPressure = blend.saturationAtTemperature(cold).dew().pressure();
+        assertThatThrownBy(() -> blend.saturationAtPressure(dewPressure))
+                .isInstanceOfSatisfying(
+                        EngineException.class, e -> assertThat(e.code()).isEqualTo(ErrorCode.OUT_OF_RANGE));
+        assertThat(saturation(blend, Variable.TEMPERATURE, cold).findings()).isEmpty();
     }
 
     private static SaturationQuery.Result saturation(Equilibrium fluid, Variable given, double value) {

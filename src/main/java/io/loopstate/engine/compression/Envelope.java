@@ -15,11 +15,13 @@ public record Envelope(double minSuction, double maxSuction, double minDischarge
                 Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
-    boolean holdsSuction(double kelvin) {
+    /** Whether a dew temperature at the suction (K) lies inside. */
+    public boolean holdsSuction(double kelvin) {
         return kelvin >= minSuction - SLACK && kelvin <= maxSuction + SLACK;
     }
 
-    boolean holdsDischarge(double kelvin) {
+    /** Whether a dew temperature at the discharge (K) lies inside. */
+    public boolean holdsDischarge(double kelvin) {
         return kelvin >= minDischarge - SLACK && kelvin <= maxDischarge + SLACK;
     }
 

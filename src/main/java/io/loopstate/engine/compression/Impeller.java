@@ -44,6 +44,12 @@ public record Impeller(
     }
 
     @Override
+    public double work(Equilibrium equilibrium, State port, double dischargePressure) {
+        State ideal = Compressor.isentropicOutlet(equilibrium, port, dischargePressure);
+        return (ideal.specificEnthalpy() - port.specificEnthalpy()) / isentropicEfficiency;
+    }
+
+    @Override
     public Stroke stroke(Equilibrium equilibrium, State port, double dischargePressure) {
         State ideal = Compressor.isentropicOutlet(equilibrium, port, dischargePressure);
         double isentropicWork = ideal.specificEnthalpy() - port.specificEnthalpy();

@@ -55,12 +55,9 @@ public record Machine(Displacer displacer, Drive drive) implements CompressorUni
             Running running) {}
 
     Detail detail(Equilibrium equilibrium, State suction, double dischargePressure) {
-        State port = suction;
-        Stroke stroke = displacer.stroke(equilibrium, suction, dischargePressure);
-        if (drive.cooling() == MotorCooling.SUCTION_GAS && drive.motorEfficiency() < 1) {
-            port = warmed(equilibrium, suction, dischargePressure, stroke);
-            stroke = displacer.stroke(equilibrium, port, dischargePressure);
-        }
+        boolean warming = drive.cooling() == MotorCooling.SUCTION_GAS && drive.motorEfficiency() < 1;
+        State port = warming ? warmed(equilibrium, suction, dischargePressure) : suction;
+        Stroke stroke = displacer.stroke(equilibrium, port, dischargePressure);
         double indicated = stroke.massFlow() * stroke.work();
         double shaft = indicated / drive.mechanicalEfficiency();
         double motorOutput = shaft / drive.driveEfficiency();
@@ -87,18 +84,14 @@ public record Machine(Displacer displacer, Drive drive) implements CompressorUni
     }
 
     /** The suction vapor after the motor's heat, which depends on the work that it makes necessary: a secant iteration. */
-    private State warmed(Equilibrium equilibrium, State suction, double dischargePressure, Stroke cold) {
+    private State warmed(Equilibrium equilibrium, State suction, double dischargePressure) {
         double share = drive.motorLossShare() / drive.mechanicalEfficiency();
         double before = 0;
-        double miss = share * cold.work();
+        double miss = share * displacer.work(equilibrium, suction, dischargePressure);
         double heat = miss;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             State port = equilibrium.atPressureEnthalpy(suction.pressure(), suction.specificEnthalpy() + heat);
-            double next = share
-                            * displacer
-                                    .stroke(equilibrium, port, dischargePressure)
-                                    .work()
-                    - heat;
+            double next = share * displacer.work(equilibrium, port, dischargePressure) - heat;
             if (Math.abs(next) <= TOLERANCE * heat || next == miss) {
                 return port;
             }

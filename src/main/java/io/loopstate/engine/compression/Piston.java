@@ -59,6 +59,16 @@ public record Piston(
                 : lossy(equilibrium, inlet, top, isentropicWork);
     }
 
+    @Override
+    public double work(Equilibrium equilibrium, State port, double dischargePressure) {
+        State inlet = afterValve(equilibrium, port);
+        double top = dischargePressure + dischargeDrop;
+        return polytropicIndex.isPresent()
+                ? stroke(equilibrium, port, dischargePressure).work()
+                : (Compressor.isentropicOutlet(equilibrium, inlet, top).specificEnthalpy() - inlet.specificEnthalpy())
+                        / isentropicEfficiency.getAsDouble();
+    }
+
     private State afterValve(Equilibrium equilibrium, State port) {
         if (suctionDrop == 0) {
             return port;

@@ -4,7 +4,6 @@ import io.loopstate.engine.component.Compressor;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.State;
 import java.util.Optional;
@@ -44,6 +43,31 @@ public record Rotor(
     private static final double MAX_RATIO = 10;
 
     @Override
+    public double work(Equilibrium equilibrium, State port, double dischargePressure) {
+        State ideal = Compressor.isentropicOutlet(equilibrium, port, dischargePressure);
+        double isentropicWork = ideal.specificEnthalpy() - port.specificEnthalpy();
+        return builtInVolumeRatio.isEmpty()
+                ? isentropicWork / isentropicEfficiency
+                : (isentropicWork + mismatch(port, end(equilibrium, port), isentropicWork, dischargePressure))
+                        / isentropicEfficiency;
+    }
+
+    /** Where the compression between the rotors ends. */
+    private State end(Equilibrium equilibrium, State port) {
+        double density = port.density() * builtInVolumeRatio.getAsDouble();
+        return IsentropicDensity.state(equilibrium, port, density);
+    }
+
+    /** Work lost because that end is not the discharge pressure, J/kg. */
+    private static double mismatch(State port, State end, double isentropicWork, double dischargePressure) {
+        double inside = end.specificEnthalpy()
+                - port.specificEnthalpy()
+                + end.specificVolume() * (dischargePressure - end.pressure());
+        // Rounding alone could make the mismatch of a perfect match negative.
+        return Math.max(0, inside - isentropicWork);
+    }
+
+    @Override
     public Stroke stroke(Equilibrium equilibrium, State port, double dischargePressure) {
         State ideal = Compressor.isentropicOutlet(equilibrium, port, dischargePressure);
         double isentropicWork = ideal.specificEnthalpy() - port.specificEnthalpy();
@@ -57,16 +81,8 @@ public record Rotor(
                     volumetricEfficiency,
                     Optional.empty());
         }
-        State end = equilibrium.state(
-                Variable.DENSITY,
-                port.density() * builtInVolumeRatio.getAsDouble(),
-                Variable.SPECIFIC_ENTROPY,
-                port.specificEntropy());
-        double inside = end.specificEnthalpy()
-                - port.specificEnthalpy()
-                + end.specificVolume() * (dischargePressure - end.pressure());
-        // Rounding alone could make the mismatch of a perfect match negative.
-        double mismatch = Math.max(0, inside - isentropicWork);
+        State end = end(equilibrium, port);
+        double mismatch = mismatch(port, end, isentropicWork, dischargePressure);
         return new Stroke(
                 massFlow,
                 (isentropicWork + mismatch) / isentropicEfficiency,

@@ -27,5 +27,7 @@ public enum ErrorCode {
     /** An iteration did not converge; the message names it. */
     NOT_CONVERGED,
     /** The inputs of a cycle or of a set of readings contradict each other. */
-    CONTRADICTORY_INPUTS
+    CONTRADICTORY_INPUTS,
+    /** A machine has no steady state: the message says which of its components has none, and why. */
+    NO_BALANCE
 }

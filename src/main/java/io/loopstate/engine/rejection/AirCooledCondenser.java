@@ -219,20 +219,8 @@ public final class AirCooledCondenser {
     }
 
     private static CoilAir air(Spec spec) {
-        if (spec.airflow().condition() == AirSide.FlowCondition.LEAVING) {
-            throw EngineException.of(
-                            ErrorCode.CONTRADICTORY_INPUTS,
-                            "The leaving air is sought: give the flow as the air enters, as standard air or as a mass flow.")
-                    .about("airflow.condition");
-        }
         AirState state = entering(spec);
-        double flow = spec.airflow()
-                .massFlow()
-                .orElseGet(() -> spec.airflow().volumeFlow().orElseThrow()
-                        * (spec.airflow().condition() == AirSide.FlowCondition.STANDARD
-                                ? AirBalance.STANDARD_DENSITY
-                                : 1 / state.specificVolume()));
-        return new CoilAir(state, flow);
+        return new CoilAir(state, spec.airflow().dryAir(state));
     }
 
     private static AirState entering(Spec spec) {

@@ -1,5 +1,6 @@
 package io.loopstate.engine.rejection;
 
+import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.component.Require;
@@ -89,6 +90,24 @@ public final class AirSide {
                                 ErrorCode.CONTRADICTORY_INPUTS, "Give the air as a volume flow or a mass flow.")
                         .about("airflow.massFlow");
             }
+        }
+
+        /**
+         * Dry air, kg/s.
+         *
+         * @param entering the air that enters
+         * @throws EngineException {@code CONTRADICTORY_INPUTS} where the flow is counted in leaving air
+         */
+        public double dryAir(AirState entering) {
+            if (condition == FlowCondition.LEAVING) {
+                throw EngineException.of(
+                                ErrorCode.CONTRADICTORY_INPUTS,
+                                "The leaving air is sought: give the flow as the air enters, as standard air or as a mass flow.")
+                        .about("airflow.condition");
+            }
+            double density =
+                    condition == FlowCondition.STANDARD ? AirBalance.STANDARD_DENSITY : 1 / entering.specificVolume();
+            return massFlow.orElseGet(() -> volumeFlow.orElseThrow() * density);
         }
     }
 

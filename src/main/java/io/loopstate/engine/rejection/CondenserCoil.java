@@ -151,7 +151,7 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
     }
 
     /** The zones at a pressure, Pa, that is known to be in balance. */
-    Operating operating(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
+    public Operating operating(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
         States states = states(pressure, inlet, outlet);
         double flow = load.flow(states.inlet(), states.outlet());
         List<CoilZone> zones = new ArrayList<>();
@@ -200,7 +200,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
                 gamma);
     }
 
-    double share(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
+    /** As above, for any load and inlet. */
+    public double share(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
         return sum(pressure, load, inlet, outlet, (kind, need) -> share(need, conductance.of(kind)));
     }
 

@@ -162,7 +162,7 @@ public final class CoilMapping {
                 trust.cautions(input));
     }
 
-    private static CoilZoneFigures zone(Output out, CoilZone zone) {
+    static CoilZoneFigures zone(Output out, CoilZone zone) {
         return new CoilZoneFigures(
                 CoilZoneName.valueOf(zone.kind().name()),
                 out.of(QuantityKind.POWER, zone.heat()),

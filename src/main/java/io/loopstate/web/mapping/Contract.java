@@ -26,6 +26,7 @@ public final class Contract {
                     NameplateMapping.OPERATION,
                     WaterSideMapping.OPERATION,
                     CoilMapping.OPERATION,
+                    BalanceMapping.OPERATION,
                     CylinderMapping.OPERATION,
                     RatingMapMapping.OPERATION,
                     FitMapping.OPERATION,

@@ -56,7 +56,8 @@ final class EngineFaults {
         String name = e.input().get();
         if (input.shape().leaves().containsKey(name)) {
             // Only a contradiction can be about what was not given.
-            boolean about = input.given(name) || e.code() == ErrorCode.CONTRADICTORY_INPUTS;
+            boolean about =
+                    input.given(name) || e.code() == ErrorCode.CONTRADICTORY_INPUTS || e.code() == ErrorCode.NO_BALANCE;
             return about ? Optional.of(name) : Optional.empty();
         }
         List<String> members = inputs.getOrDefault(
@@ -154,7 +155,8 @@ final class EngineFaults {
                     REFERENCE_STATE_UNDEFINED,
                     TWO_PHASE_UNDEFINED,
                     NO_PHASE_BOUNDARY,
-                    CONTRADICTORY_INPUTS -> Words.sentence(e.getMessage());
+                    CONTRADICTORY_INPUTS,
+                    NO_BALANCE -> Words.sentence(e.getMessage());
         };
     }
 
@@ -200,7 +202,8 @@ final class EngineFaults {
                     REFERENCE_STATE_UNDEFINED,
                     TWO_PHASE_UNDEFINED,
                     NO_PHASE_BOUNDARY,
-                    CONTRADICTORY_INPUTS -> null;
+                    CONTRADICTORY_INPUTS,
+                    NO_BALANCE -> null;
         };
     }
 

@@ -77,6 +77,35 @@ public final class Input<T> {
         return refrigerants.equilibrium(designation);
     }
 
+    /**
+     * The states of a refrigerant that another member names, with its default reference state; empty where none is named, or
+     * where nobody knows it, which is a fault.
+     */
+    Optional<Equilibrium> equilibriumOf(String path) {
+        requireKnown(path);
+        String designation = (String) values.value(path);
+        boolean fitted = Boolean.TRUE.equals(values.value("requireFitted"));
+        return Optional.ofNullable(refrigerants.choose(path, designation, null, fitted, source, faults))
+                .map(Refrigerants.Chosen::equilibrium);
+    }
+
+    /** The standard atmosphere at the altitude that a member states; empty where none is, or after a fault. */
+    Optional<Atmosphere> atmosphereAt(String path) {
+        OptionalDouble altitude = si(path);
+        if (altitude.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Atmosphere.atAltitude(altitude.getAsDouble()));
+        } catch (UnitFault fault) {
+            faults.add(
+                    path,
+                    UnitProblems.kind(fault.code()),
+                    UnitProblems.fault(source.value(path).orElseThrow(), fault));
+            return Optional.empty();
+        }
+    }
+
     /** The correlations of its transport properties; empty for a blend, for which nothing is estimated. */
     Optional<TransportProperties> transport() {
         return refrigerant.transport();

@@ -104,14 +104,25 @@ public final class Refrigerants {
      * @param requireFitted whether a blend with a pair that was not fitted is refused
      */
     Chosen choose(String designation, ReferencePoint reference, boolean requireFitted, Source source, Faults faults) {
+        return choose(MEMBER, designation, reference, requireFitted, source, faults);
+    }
+
+    /** As above, for a refrigerant that another member names. */
+    Chosen choose(
+            String member,
+            String designation,
+            ReferencePoint reference,
+            boolean requireFitted,
+            Source source,
+            Faults faults) {
         if (designation == null) {
             return null;
         }
-        Place place = source.place(MEMBER);
+        Place place = source.place(member);
         try {
             Optional<Named> named = named(designation);
             if (named.isEmpty()) {
-                faults.add(MEMBER, ProblemKind.INVALID_REQUEST, unknown(place, designation));
+                faults.add(member, ProblemKind.INVALID_REQUEST, unknown(place, designation));
                 return null;
             }
             if (requireFitted && named.get().refrigerant() instanceof Blend blend) {
@@ -119,11 +130,11 @@ public final class Refrigerants {
             }
             return chosen(named.get(), reference, source, faults);
         } catch (CompositionException e) {
-            faults.add(MEMBER, CompositionFaults.kind(e.reason()), CompositionFaults.fault(place, e));
+            faults.add(member, CompositionFaults.kind(e.reason()), CompositionFaults.fault(place, e));
             return null;
         } catch (EngineException e) {
             Fault fault = place.fault(EngineProblems.faultCode(e.code()), Words.sentence(e.getMessage()));
-            faults.add(MEMBER, EngineProblems.kind(e.code()), fault.withGot(designation));
+            faults.add(member, EngineProblems.kind(e.code()), fault.withGot(designation));
             return null;
         }
     }

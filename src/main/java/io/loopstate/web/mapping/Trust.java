@@ -152,6 +152,11 @@ public final class Trust {
         return Cautions.of(input.equilibrium().refrigerant(), safetyGroups);
     }
 
+    /** The cautions for a refrigerant beside the one that the request is about. */
+    List<String> cautions(Equilibrium equilibrium) {
+        return Cautions.of(equilibrium.refrigerant(), safetyGroups);
+    }
+
     /** The cautions of a reply that is about no refrigerant. */
     List<String> airCautions() {
         return Cautions.withoutRefrigerant();

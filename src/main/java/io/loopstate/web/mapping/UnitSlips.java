@@ -98,6 +98,16 @@ final class UnitSlips {
             kelvin("subcooling", 0, 40),
             celsius("condenserOutletTemperature", -30, 90));
 
+    /** Usual inputs of a machine in balance. */
+    static final List<Usual> BALANCE = List.of(
+            celsius("outdoorAir.dryBulb", -50, 60),
+            celsius("outdoorAir.wetBulb", -50, 60),
+            celsius("indoorAir.dryBulb", -50, 60),
+            celsius("indoorAir.wetBulb", -50, 60),
+            kelvin("superheat", 0, 40),
+            kelvin("suctionLineTemperatureRise", 0, 40),
+            kelvin("subcooling", 0, 40));
+
     /** Usual water of a coil. */
     static final List<Usual> WATER_SIDE = List.of(
             celsius("enteringTemperature", 1, 60),

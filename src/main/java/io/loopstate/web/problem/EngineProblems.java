@@ -15,7 +15,8 @@ public final class EngineProblems {
         return switch (code) {
             case OUT_OF_RANGE, ABOVE_CRITICAL, REFERENCE_STATE_UNDEFINED, TWO_PHASE_UNDEFINED, NO_PHASE_BOUNDARY ->
                 ProblemKind.OUT_OF_RANGE;
-            case IMPOSSIBLE_VALUE, NO_SUCH_STATE, NOT_IN_PHASE, CONTRADICTORY_INPUTS -> ProblemKind.IMPOSSIBLE_INPUT;
+            case IMPOSSIBLE_VALUE, NO_SUCH_STATE, NOT_IN_PHASE, CONTRADICTORY_INPUTS, NO_BALANCE ->
+                ProblemKind.IMPOSSIBLE_INPUT;
             case AMBIGUOUS_STATE, ON_SATURATION_LINE, PAIR_NOT_INDEPENDENT -> ProblemKind.AMBIGUOUS_INPUT;
             case NOT_CONVERGED -> ProblemKind.NOT_CONVERGED;
         };

@@ -1,0 +1,208 @@
+package io.loopstate.engine.balance;
+
+import static io.loopstate.engine.cycle.Working.massFlow;
+import static io.loopstate.engine.cycle.Working.power;
+import static io.loopstate.engine.cycle.Working.pressure;
+import static io.loopstate.engine.cycle.Working.ratio;
+import static io.loopstate.engine.cycle.Working.temperature;
+
+import io.loopstate.engine.balance.Levels.Attempt;
+import io.loopstate.engine.balance.Loop.Trial;
+import io.loopstate.engine.compression.EnergyBalance;
+import io.loopstate.engine.cycle.Basis;
+import io.loopstate.engine.cycle.QuantityKind;
+import io.loopstate.engine.cycle.Step;
+import io.loopstate.engine.cycle.Step.Term;
+import io.loopstate.engine.cycle.Working;
+import io.loopstate.engine.rejection.AirCooledCondenser;
+import io.loopstate.engine.rejection.CoilAir;
+import io.loopstate.engine.rejection.CondenserCoil;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The working of a balance: the levels that were tried, then every component at those that were found. */
+final class BalanceWorking {
+    /** Trials that are shown: the first ones and the last ones. */
+    private static final int SHOWN = 12;
+
+    private static final String METHOD =
+            "both coils filled exactly: C. G. Broyden, Math. Comp. 19 (1965) 577 (from memory), brackets where that fails";
+    private static final String COIL =
+            "cross flow, air unmixed, refrigerant mixed: W. M. Kays, A. L. London, Compact Heat Exchangers (from memory); wet"
+                    + " surface: Lewis number 1";
+
+    private final Loop loop;
+    private final Trial trial;
+    private final Balanced balanced;
+    private final Working working;
+
+    private BalanceWorking(Loop loop, Trial trial, Balanced balanced) {
+        this.loop = loop;
+        this.trial = trial;
+        this.balanced = balanced;
+        this.working = new Working(loop.equilibrium());
+    }
+
+    static List<Step> of(
+            SystemBalance.Spec spec, Loop loop, Levels levels, CompressorAtBalance compressor, Balanced balanced) {
+        Trial trial = levels.balance().orElseThrow();
+        BalanceWorking before = new BalanceWorking(loop, trial, balanced);
+        before.trials(levels);
+        before.states();
+        BalanceWorking after = new BalanceWorking(loop, trial, balanced);
+        after.evaporator();
+        after.energy();
+        List<Step> steps = new ArrayList<>(before.working.toList());
+        steps.addAll(compressor.steps());
+        steps.addAll(coil(spec, trial, balanced));
+        steps.addAll(after.working.toList());
+        return steps;
+    }
+
+    private void trials(Levels levels) {
+        List<Attempt> tried = levels.tried();
+        for (int k = 0; k < tried.size(); k++) {
+            if (k < SHOWN / 2 || k >= tried.size() - SHOWN / 2) {
+                attempt(k + 1, tried.size(), tried.get(k));
+            }
+        }
+    }
+
+    private void attempt(int number, int count, Attempt attempt) {
+        double miss = Math.max(Math.abs(attempt.evaporatorShare() - 1), Math.abs(attempt.condenserShare() - 1));
+        working.formula(
+                "trial " + number + " of " + count
+                        + ": dew temperatures, the flow of the compressor there, and the share of each coil that it needs",
+                "miss = max(|x_e - 1|, |x_c - 1|)",
+                METHOD,
+                ratio("miss", miss),
+                temperature("T_e", dew(attempt.evaporating())),
+                temperature("T_c", dew(attempt.condensing())),
+                massFlow("m", attempt.massFlow()),
+                ratio("x_e", attempt.evaporatorShare()),
+                ratio("x_c", attempt.condenserShare()));
+    }
+
+    private double dew(double pressure) {
+        return loop.equilibrium().saturationAtPressure(pressure).dew().temperature();
+    }
+
+    private void states() {
+        Term evaporating = pressure("p_e", trial.evaporating());
+        Term condensing = pressure("p_c", trial.condensing());
+        working.enthalpyOf(
+                "enthalpy of the vapor that leaves the evaporator, dew point and superheat",
+                "_vapor",
+                evaporating,
+                trial.vapor());
+        working.enthalpyOf("enthalpy at the suction, behind the suction line", "1", evaporating, trial.suction());
+        working.enthalpyOf(
+                "enthalpy of the liquid, bubble point less subcooling; the valve keeps it",
+                "_liquid",
+                condensing,
+                trial.liquid());
+    }
+
+    /** The steps of the condensing coil by itself, with this flow. */
+    private static List<Step> coil(SystemBalance.Spec spec, Trial trial, Balanced balanced) {
+        return AirCooledCondenser.calculate(new AirCooledCondenser.Spec(
+                        spec.equilibrium(),
+                        spec.atmosphere(),
+                        spec.condenser().air(),
+                        spec.condenser().airflow(),
+                        spec.condenser().arrangement(),
+                        (e, p, s) -> e.atPressureEnthalpy(
+                                p, trial.running().discharge().specificEnthalpy()),
+                        spec.settings().liquid(),
+                        Optional.of(CondenserCoil.Load.massFlow(balanced.massFlow())),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.of(spec.condenser().conductance()),
+                        spec.condenser().fan(),
+                        AirCooledCondenser.Dirt.none(),
+                        OptionalDouble.empty(),
+                        spec.guidance(),
+                        true))
+                .steps();
+    }
+
+    private void evaporator() {
+        CoilAir air = loop.evaporator().air();
+        Term heat = working.formula(
+                "heat taken up in the evaporator",
+                "Qe = m (h_vapor - h_liquid)",
+                Basis.FIRST_LAW,
+                power("Qe", balanced.energy().refrigeratingCapacity()),
+                massFlow("m", balanced.massFlow()),
+                Working.enthalpy("h_vapor", trial.vapor().specificEnthalpy()),
+                Working.enthalpy("h_liquid", trial.liquid().specificEnthalpy()));
+        Term rate = working.formula(
+                "capacity rate of the indoor air",
+                "C_in = m_air cp",
+                "ASHRAE Handbook - Fundamentals 2017, chapter 1 (from memory)",
+                Working.of("C_in", air.capacityRate(), QuantityKind.THERMAL_CONDUCTANCE),
+                massFlow("m_air", air.massFlow()),
+                Working.of("cp", air.state().heatCapacity(), QuantityKind.SPECIFIC_HEAT_CAPACITY));
+        Term gamma = working.formula(
+                "effectiveness of the indoor air",
+                "Gamma = 1 - exp(-UA / C_in)",
+                COIL,
+                ratio("Gamma", -Math.expm1(-loop.evaporator().boiling() / air.capacityRate())),
+                Working.of("UA", loop.evaporator().boiling(), QuantityKind.THERMAL_CONDUCTANCE),
+                rate);
+        Term boiling = ratio("x_boiling", balanced.evaporator().boilingShare());
+        working.formula(
+                "share of the coil in which the refrigerant boils: Q / (Gamma C_in g) over the mean difference to the air, g the"
+                        + " gain of a wet surface",
+                "x_boiling = Q_boiling / (Gamma C_in g) ln((T_air - T_in) / (T_air - T_dew)) / (T_dew - T_in)",
+                COIL,
+                boiling,
+                heat,
+                gamma,
+                rate,
+                temperature("T_air", air.state().dryBulb()),
+                temperature("T_dew", balanced.evaporating().dew()));
+        working.formula(
+                "the rest of the coil superheats; less than 1 where the superheat asked for sets the pressure",
+                "x_e = x_boiling + x_superheating",
+                "zone method, each zone as its own exchanger",
+                ratio("x_e", trial.evaporatorShare()),
+                boiling,
+                ratio(
+                        "x_superheating",
+                        trial.evaporatorShare() - balanced.evaporator().boilingShare()));
+        working.formula(
+                "latent heat: water that leaves the air",
+                "Q_latent = Qe - Q_sensible, Q_sensible = m_air cp_leaving (T_air - T_leaving)",
+                Basis.FIRST_LAW,
+                power("Q_latent", balanced.evaporator().latentHeat()),
+                heat,
+                power("Q_sensible", balanced.evaporator().sensibleHeat()),
+                massFlow("m_water", balanced.evaporator().condensate()),
+                temperature("T_leaving", balanced.evaporator().leaving().state().dryBulb()));
+    }
+
+    private void energy() {
+        EnergyBalance energy = balanced.energy();
+        Term capacity = power("Qe", energy.refrigeratingCapacity());
+        Term electrical = power("P_el", energy.electricalPower());
+        working.formula(
+                "heat rejected, checked against m (h2 - h_liquid)",
+                "Qc = Qe + Q_line + P_el - Q_loss",
+                Basis.FIRST_LAW,
+                power("Qc", energy.heatRejected()),
+                capacity,
+                power("Q_line", energy.suctionLineHeatGain()),
+                electrical,
+                power("Q_loss", energy.heatLoss()));
+        working.formula(
+                "coefficient of performance, fans not counted",
+                "COP = Qe / P_el",
+                Basis.DEFINITION,
+                ratio("COP", energy.coefficientOfPerformance()),
+                capacity,
+                electrical);
+    }
+}

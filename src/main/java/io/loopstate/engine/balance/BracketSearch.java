@@ -38,7 +38,7 @@ final class BracketSearch {
     /** Value of a share that is none: stands for infinity. */
     private static final double FAR = 50;
     /** Least ratio of the pressures that is tried. */
-    private static final double LEAST_RATIO = 1 + 1e-4;
+    static final double LEAST_RATIO = 1 + 1e-4;
 
     private final LevelSearch.Probe probe;
     private final Window window;

@@ -27,6 +27,10 @@ final class LevelSearch {
     private static final double STRIDE = 0.5;
     /** Longest step in y. */
     private static final double LONGEST = 1.5;
+    /** Steps in a row towards where the compressor cannot run, after which that is where the balance would be. */
+    private static final int ENOUGH = 3;
+    /** Residual below which a step ends close to the balance. */
+    private static final double NEAR = 0.5;
     /** Of pressures at the start, where the outdoor air is the colder one. */
     private static final double LEAST_RATIO = 1.3;
 
@@ -91,40 +95,6 @@ final class LevelSearch {
         }
     }
 
-    /** Two variables and the residuals there. */
-    private record Node(double e, double c, double fe, double fc, Trial trial) {
-        static Node of(double e, double c, Trial trial) {
-            return new Node(e, c, Math.log(trial.evaporatorShare()), Math.log(trial.condenserShare()), trial);
-        }
-
-        boolean sound() {
-            return Double.isFinite(fe) && Double.isFinite(fc);
-        }
-    }
-
-    /** d(fe, fc) / d(e, c). */
-    private record Jacobian(double ee, double ec, double ce, double cc) {
-        /**
-         * A guess: needs fall as exp(-y), the flow of a displacement rises with the density of the suction vapor, and falls a
-         * little with the pressure ratio.
-         */
-        static Jacobian guess(Node node) {
-            double flow = Math.exp(node.e());
-            double ratio = 0.15 * Math.exp(node.c());
-            return new Jacobian(-1 - 1.1 * flow, ratio - 0.1 * Math.exp(node.c()), -1.1 * flow, -1 - ratio);
-        }
-
-        /** Broyden's update for a step (e, c) that missed by (me, mc). */
-        Jacobian updated(double e, double c, double me, double mc) {
-            double square = e * e + c * c;
-            return new Jacobian(ee + me * e / square, ec + me * c / square, ce + mc * e / square, cc + mc * c / square);
-        }
-
-        double determinant() {
-            return ee * cc - ec * ce;
-        }
-    }
-
     private Optional<Levels> fast(Node start) {
         Node node = start;
         if (node == null) {
@@ -132,6 +102,7 @@ final class LevelSearch {
         }
         Jacobian jacobian = Jacobian.guess(node);
         double before = Double.POSITIVE_INFINITY;
+        int refusals = 0;
         for (int k = 0; k < MAX_TRIALS; k++) {
             boolean freeE = freeE(node);
             boolean freeC = freeC(node);
@@ -141,13 +112,20 @@ final class LevelSearch {
             if (miss <= TOLERANCE || miss <= ROUNDING && miss > before / 4) {
                 return found(node, freeE, freeC);
             }
-            double[] step = step(jacobian, missE, missC, freeE, freeC);
-            double length = Math.max(Math.abs(step[0]) / longest(node.e()), Math.abs(step[1]) / longest(node.c()));
-            double shrink = length > 1 ? 1 / length : 1;
-            Node next = next(node, shrink * step[0], shrink * step[1], miss);
-            if (next == null) {
+            Jacobian.Step step = jacobian.step(missE, missC, freeE, freeC);
+            double length = Math.max(Math.abs(step.e()) / longest(node.e()), Math.abs(step.c()) / longest(node.c()));
+            Move move = move(node, length > 1 ? step.times(1 / length) : step, miss);
+            refusals = move.refusal().isPresent() ? refusals + 1 : 0;
+            boolean blocked =
+                    refusals >= ENOUGH || move.to().isEmpty() && move.refusal().isPresent();
+            if (blocked && miss < NEAR && move.lifts() && !window.guessed()) {
+                NoBalance none = NoBalance.compressor(move.refusal().orElseThrow());
+                return Optional.of(new Levels(Optional.empty(), Optional.of(none), probe.tried(), false));
+            }
+            if (move.to().isEmpty()) {
                 return Optional.empty();
             }
+            Node next = move.to().get();
             double de = next.e() - node.e();
             double dc = next.c() - node.c();
             if (Math.abs(de) * Math.exp(node.e()) <= LAST_DIGITS && Math.abs(dc) * Math.exp(node.c()) <= LAST_DIGITS) {
@@ -172,15 +150,15 @@ final class LevelSearch {
         double e = Math.min(Math.log(START), window.mostEvaporating());
         double least = window.condensingVariable(LEAST_RATIO * window.evaporating(e));
         double c = Math.min(Math.max(Math.log(START), least), window.mostCondensing());
-        for (int k = 0; k < MAX_HALVINGS; k++) {
+        for (int k = 0; k < 2 * MAX_HALVINGS; k++) {
             try {
                 Node node = Node.of(e, c, probe.at(e, c));
                 if (node.sound()) {
                     return node;
                 }
-                boolean crossed = Double.isInfinite(node.fe());
-                e = crossed ? Math.min(e + STRIDE, window.mostEvaporating()) : e;
-                c = crossed ? c : Math.min(c + STRIDE, window.mostCondensing());
+                boolean evaporator = Double.isInfinite(node.fe()) || c >= window.mostCondensing();
+                e = evaporator ? Math.min(e + STRIDE, window.mostEvaporating()) : e;
+                c = evaporator ? c : Math.min(c + STRIDE, window.mostCondensing());
             } catch (EngineException exception) {
                 return null;
             }
@@ -220,32 +198,37 @@ final class LevelSearch {
         return Math.max(LONGEST, -y);
     }
 
-    private static double[] step(Jacobian j, double missE, double missC, boolean freeE, boolean freeC) {
-        double e;
-        double c;
-        if (freeE && freeC) {
-            e = -(missE * j.cc() - missC * j.ec()) / j.determinant();
-            c = -(j.ee() * missC - j.ce() * missE) / j.determinant();
-        } else {
-            e = freeE ? -missE / j.ee() : 0;
-            c = freeC ? -missC / j.cc() : 0;
-        }
-        return new double[] {e, c};
-    }
+    /**
+     * A move along a step.
+     *
+     * @param to where the machine runs and misses by less, or not by much more; empty where it does nowhere on the way
+     * @param refusal why the machine cannot run at the end of the step; empty where it can
+     * @param lifts whether the condensing pressure lies above the evaporating one there
+     */
+    private record Move(Optional<Node> to, Optional<EngineException> refusal, boolean lifts) {}
 
-    /** The next pair, on the way of a step, at which the machine runs and misses by less, or not by much more. */
-    private Node next(Node from, double e, double c, double miss) {
+    private Move move(Node from, Jacobian.Step step, double miss) {
+        Optional<EngineException> refusal = Optional.empty();
         double share = 1;
         for (int k = 0; k < MAX_HALVINGS; k++) {
-            double toE = clamp(from.e() + share * e, window.mostEvaporating());
-            double toC = clamp(from.c() + share * c, window.mostCondensing());
-            Node next = node(toE, toC);
-            if (next != null && miss(next) < 2 * miss + LONGEST) {
-                return next;
+            double e = clamp(from.e() + share * step.e(), window.mostEvaporating());
+            double c = clamp(from.c() + share * step.c(), window.mostCondensing());
+            try {
+                Node next = Node.of(e, c, probe.at(e, c));
+                if (next.sound() && miss(next) < 2 * miss + LONGEST) {
+                    return new Move(Optional.of(next), refusal, lifts(from, step));
+                }
+            } catch (EngineException exception) {
+                refusal = k == 0 ? Optional.of(exception) : refusal;
             }
             share /= 2;
         }
-        return null;
+        return new Move(Optional.empty(), refusal, lifts(from, step));
+    }
+
+    private boolean lifts(Node from, Jacobian.Step step) {
+        return window.condensing(clamp(from.c() + step.c(), window.mostCondensing()))
+                > BracketSearch.LEAST_RATIO * window.evaporating(clamp(from.e() + step.e(), window.mostEvaporating()));
     }
 
     private double clamp(double y, double most) {

@@ -11,13 +11,12 @@ import io.loopstate.engine.compression.Machine;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.rejection.Arrangement;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,28 +113,19 @@ class RandomMachinesTest {
     /** Most of them have one, so that the test above tests something. */
     @Test
     void mostMachinesHaveABalance() {
-        Map<Component, Integer> none = new EnumMap<>(Component.class);
+        Set<Component> none = EnumSet.noneOf(Component.class);
         int fast = 0;
         int balanced = 0;
-        int trials = 0;
         for (int number = 0; number < COUNT; number++) {
             Levels levels = LevelSearch.of(plant(number).loop());
-            levels.none().ifPresent(reason -> none.merge(reason.component(), 1, Integer::sum));
+            levels.none().ifPresent(reason -> none.add(reason.component()));
             balanced += levels.balance().isPresent() ? 1 : 0;
             fast += levels.balance().isPresent() && !levels.bracketed() ? 1 : 0;
-            trials += levels.balance().isPresent() && !levels.bracketed()
-                    ? levels.tried().size()
-                    : 0;
         }
-        System.out.printf(
-                Locale.ROOT,
-                "%d balanced, %d fast, %.1f trials, none %s%n",
-                balanced,
-                fast,
-                (double) trials / fast,
-                none);
-        assertThat(balanced).isGreaterThan(COUNT / 2);
-        assertThat(none.keySet()).contains(Component.COMPRESSOR, Component.CONDENSER);
+        assertThat(balanced).isGreaterThan(COUNT * 3 / 4);
+        // The fast way is there to be taken.
+        assertThat(fast).isGreaterThan(balanced * 19 / 20);
+        assertThat(none).containsExactly(Component.values());
     }
 
     /** No search goes on without end. */
@@ -143,7 +133,7 @@ class RandomMachinesTest {
     void searchesEnd() {
         for (int number = 0; number < COUNT; number += 10) {
             List<Attempt> tried = LevelSearch.of(plant(number).loop()).tried();
-            assertThat(tried.size()).isLessThan(1500);
+            assertThat(tried.size()).isLessThan(1000);
         }
     }
 }

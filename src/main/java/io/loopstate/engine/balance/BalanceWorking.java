@@ -6,6 +6,7 @@ import static io.loopstate.engine.cycle.Working.pressure;
 import static io.loopstate.engine.cycle.Working.ratio;
 import static io.loopstate.engine.cycle.Working.temperature;
 
+import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.balance.Levels.Attempt;
 import io.loopstate.engine.balance.Loop.Trial;
 import io.loopstate.engine.compression.EnergyBalance;
@@ -14,6 +15,7 @@ import io.loopstate.engine.cycle.QuantityKind;
 import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.cycle.Step.Term;
 import io.loopstate.engine.cycle.Working;
+import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.CoilAir;
 import io.loopstate.engine.rejection.CondenserCoil;
@@ -152,18 +154,7 @@ final class BalanceWorking {
                 ratio("Gamma", -Math.expm1(-loop.evaporator().boiling() / air.capacityRate())),
                 Working.of("UA", loop.evaporator().boiling(), QuantityKind.THERMAL_CONDUCTANCE),
                 rate);
-        Term boiling = ratio("x_boiling", balanced.evaporator().boilingShare());
-        working.formula(
-                "share of the coil in which the refrigerant boils: Q / (Gamma C_in g) over the mean difference to the air, g the"
-                        + " gain of a wet surface",
-                "x_boiling = Q_boiling / (Gamma C_in g) ln((T_air - T_in) / (T_air - T_dew)) / (T_dew - T_in)",
-                COIL,
-                boiling,
-                heat,
-                gamma,
-                rate,
-                temperature("T_air", air.state().dryBulb()),
-                temperature("T_dew", balanced.evaporating().dew()));
+        Term boiling = boiling(gamma, rate);
         working.formula(
                 "the rest of the coil superheats; less than 1 where the superheat asked for sets the pressure",
                 "x_e = x_boiling + x_superheating",
@@ -182,6 +173,53 @@ final class BalanceWorking {
                 power("Q_sensible", balanced.evaporator().sensibleHeat()),
                 massFlow("m_water", balanced.evaporator().condensate()),
                 temperature("T_leaving", balanced.evaporator().leaving().state().dryBulb()));
+    }
+
+    /** The zone in which the refrigerant boils: from its state behind the valve to the dew point. */
+    private Term boiling(Term gamma, Term rate) {
+        AirState air = loop.evaporator().air().state();
+        Saturation saturation = loop.equilibrium().saturationAtPressure(trial.evaporating());
+        double quality =
+                (trial.liquid().specificEnthalpy() - saturation.bubble().specificEnthalpy()) / saturation.latentHeat();
+        double inlet = saturation.bubble().temperature() + Math.max(0, quality) * saturation.temperatureGlide();
+        double surface = (inlet + saturation.dew().temperature()) / 2;
+        Term entering = temperature("T_air", air.dryBulb());
+        Term gain = working.formula(
+                "gain of a surface at the mean temperature of the boiling refrigerant: enthalpy over temperature difference where"
+                        + " it is below the dew point of the air, else 1",
+                "g = (h_air - h_s - (W_air - W_s) h_water,s) / (cp (T_air - T_s))",
+                COIL,
+                ratio("g", gain(air, surface)),
+                entering,
+                temperature("T_s", surface),
+                Working.of("W_air", air.humidityRatio(), QuantityKind.HUMIDITY_RATIO),
+                Working.of(
+                        "W_s", AirState.saturatedHumidityRatio(air.pressure(), surface), QuantityKind.HUMIDITY_RATIO));
+        double heat = balanced.massFlow()
+                * (saturation.dew().specificEnthalpy() - trial.liquid().specificEnthalpy());
+        return working.formula(
+                "share of the coil in which the refrigerant boils",
+                "x_boiling = Q_boiling / (Gamma C_in g (T_dew - T_in)) ln((T_air - T_in) / (T_air - T_dew)); constant temperature:"
+                        + " x_boiling = Q_boiling / (Gamma C_in g (T_air - T_in))",
+                COIL,
+                ratio("x_boiling", balanced.evaporator().boilingShare()),
+                power("Q_boiling", heat),
+                gamma,
+                rate,
+                gain,
+                entering,
+                temperature("T_in", inlet),
+                temperature("T_dew", saturation.dew().temperature()));
+    }
+
+    private static double gain(AirState air, double surface) {
+        double water = AirState.saturatedHumidityRatio(air.pressure(), surface);
+        if (water >= air.humidityRatio()) {
+            return 1;
+        }
+        double removed = (air.humidityRatio() - water) * EvaporatorAir.waterEnthalpy(surface);
+        double wet = air.specificEnthalpy() - new AirState(air.pressure(), surface, water).specificEnthalpy() - removed;
+        return wet / (air.heatCapacity() * (air.dryBulb() - surface));
     }
 
     private void energy() {

@@ -47,7 +47,7 @@ record EvaporatorAir(AirState state, double condensate, double sensibleHeat, dou
                 temperature -> {
                     double water = saturated(in, temperature);
                     return new AirState(in.pressure(), temperature, water).specificEnthalpy()
-                            + (in.humidityRatio() - water) * WATER_HEAT_CAPACITY * (temperature - ZERO_CELSIUS)
+                            + (in.humidityRatio() - water) * waterEnthalpy(temperature)
                             - target;
                 },
                 foggy.dryBulb(),
@@ -55,5 +55,10 @@ record EvaporatorAir(AirState state, double condensate, double sensibleHeat, dou
                 TOLERANCE,
                 "fog in the leaving air");
         return new AirState(in.pressure(), dryBulb, saturated(in, dryBulb));
+    }
+
+    /** Of liquid water, J/kg, 0 at 0 degC. */
+    static double waterEnthalpy(double temperature) {
+        return WATER_HEAT_CAPACITY * (temperature - ZERO_CELSIUS);
     }
 }

@@ -89,7 +89,9 @@ public record NoBalance(Component component, EngineException reason) {
     }
 
     private static String words(EngineException cause) {
-        return "Compressor: it cannot run where the coils would balance. " + cause.getMessage();
+        String why = cause.getMessage();
+        return "Compressor: it cannot run where the coils would balance. " + Character.toUpperCase(why.charAt(0))
+                + why.substring(1);
     }
 
     private static NoBalance of(Component component, String message, String input) {

@@ -12,7 +12,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record WhatIfRow(
         @Schema(required = true) WhatIfName whatIf,
 
-        @Schema(description = "The other refrigerant.") String refrigerant,
+        @Schema(required = true) WhatIfChange change,
 
         @Schema(description = "Where the machine has no balance: the component that has none.")
         MachineComponent withoutBalance,

@@ -8,6 +8,7 @@ import io.loopstate.units.Atmosphere;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.BalanceRequest;
 import io.loopstate.web.dto.MachineComponent;
+import io.loopstate.web.dto.WhatIfChange;
 import io.loopstate.web.dto.WhatIfDifferences;
 import io.loopstate.web.dto.WhatIfName;
 import io.loopstate.web.dto.WhatIfRequest;
@@ -82,10 +83,7 @@ record WhatIfMapping(WhatIfRequest request, Optional<Atmosphere> altitude, Optio
         Optional<Balanced> balanced = row.balanced();
         return new WhatIfRow(
                 WhatIfName.valueOf(row.whatIf().kind().name()),
-                row.whatIf()
-                        .refrigerant()
-                        .map(equilibrium -> equilibrium.refrigerant().designation())
-                        .orElse(null),
+                change(out, row.whatIf()),
                 row.none()
                         .map(none -> MachineComponent.valueOf(none.component().name()))
                         .orElse(null),
@@ -104,6 +102,22 @@ record WhatIfMapping(WhatIfRequest request, Optional<Atmosphere> altitude, Optio
                 row.differences().map(d -> differences(out, d)).orElse(null),
                 balanced.map(b -> trust.warnings(there, b.findings())).orElse(List.of()),
                 row.whatIf().refrigerant().map(trust::cautions).orElse(null));
+    }
+
+    private static WhatIfChange change(Output out, WhatIf whatIf) {
+        boolean dirty = whatIf.kind() == WhatIf.Kind.DIRTY_CONDENSER;
+        boolean hot = whatIf.kind() == WhatIf.Kind.HOT_DAY;
+        boolean blocked = whatIf.kind() == WhatIf.Kind.LOW_INDOOR_AIRFLOW;
+        return new WhatIfChange(
+                dirty ? whatIf.condenserAirflow() : null,
+                dirty ? whatIf.condenserConductance() : null,
+                hot ? out.of(QuantityKind.TEMPERATURE_DIFFERENCE, whatIf.outdoorRise()) : null,
+                out.absolute().of(QuantityKind.PRESSURE, whatIf.atmosphere()),
+                blocked ? whatIf.indoorAirflow() : null,
+                out.plain(whatIf.fanSpeed()),
+                whatIf.refrigerant()
+                        .map(equilibrium -> equilibrium.refrigerant().designation())
+                        .orElse(null));
     }
 
     private static WhatIfDifferences differences(Output out, Row.Differences differences) {

@@ -128,6 +128,23 @@ class RandomMachinesTest {
         assertThat(none).containsExactly(Component.values());
     }
 
+    static IntStream sample() {
+        return IntStream.range(0, COUNT)
+                .filter(number -> number % 37 == 0)
+                .filter(number -> LevelSearch.of(plant(number).loop()).balance().isPresent());
+    }
+
+    /** The same equations by plain bisection within bisection. */
+    @ParameterizedTest
+    @MethodSource("sample")
+    void slowBisectionFindsTheSame(int number) {
+        Plant plant = plant(number);
+        SlowBalance slow = SlowBalance.of(plant);
+        Balanced balanced = plant.balance().base();
+        assertThat(balanced.evaporating().pressure()).isCloseTo(slow.evaporating(), within(1e-7 * slow.evaporating()));
+        assertThat(balanced.condensing().pressure()).isCloseTo(slow.condensing(), within(1e-7 * slow.condensing()));
+    }
+
     /** No search goes on without end. */
     @Test
     void searchesEnd() {

@@ -172,7 +172,7 @@ class BalanceRequestsTest {
             assertThat(row.has("withoutBalance")).isEqualTo(row.has("reason"));
             assertThat(row.has("withoutBalance")).isNotEqualTo(row.has("differences"));
         }
-        assertThat(rows.at("/5/refrigerant").textValue()).isEqualTo("R-290");
+        assertThat(rows.at("/5/change/refrigerant").textValue()).isEqualTo("R-290");
         assertThat(rows.at("/5/cautions/0").textValue()).contains("A3");
     }
 }

@@ -22,23 +22,50 @@ final class BoundaryLine {
     private final double topPlace;
     private final double top;
 
+    private BoundaryLine(ChebyshevPieces values, ChebyshevPieces slopes, double topPlace, double top, double[] ends) {
+        this.values = values;
+        this.slopes = slopes;
+        this.topPlace = topPlace;
+        this.top = top;
+        DoubleUnaryOperator place = this::search;
+        double dense = Math.sqrt(top - values.at(values.to()));
+        double thin = Math.sqrt(top - values.at(values.from()));
+        if (ends.length == 0) {
+            double near = Math.min(FIRST_WIDTH, Math.min(dense, thin));
+            inverse = ChebyshevPieces.graded(place, -near, -thin, near, TOLERANCE)
+                    .then(ChebyshevPieces.fit(place, -near, near, TOLERANCE))
+                    .then(ChebyshevPieces.graded(place, near, dense, near, TOLERANCE));
+        } else {
+            double a = Math.sqrt(top - values.at(ends[0]));
+            double b = Math.sqrt(top - values.at(ends[1]));
+            inverse = ChebyshevPieces.graded(place, -a, -thin, FIRST_WIDTH, TOLERANCE)
+                    .then(ChebyshevPieces.single(x -> ends[0] + (ends[1] - ends[0]) * (x + a) / (a + b), -a, b))
+                    .then(ChebyshevPieces.graded(place, b, dense, FIRST_WIDTH, TOLERANCE));
+        }
+    }
+
     /**
+     * A line through its highest point.
+     *
      * @param values of ln T or ln p over s
      * @param low an s on the thin side of the maximum
      * @param high an s on the dense side of the maximum
      */
-    BoundaryLine(ChebyshevPieces values, double low, double high) {
-        this.values = values;
-        slopes = values.derivative();
-        topPlace = Roots.brent(slopes::at, low, high, ROOT, "top of the phase boundary");
-        top = values.at(topPlace);
-        double dense = Math.sqrt(top - values.at(values.to()));
-        double thin = Math.sqrt(top - values.at(values.from()));
-        DoubleUnaryOperator place = this::search;
-        double near = Math.min(FIRST_WIDTH, Math.min(dense, thin));
-        inverse = ChebyshevPieces.graded(place, -near, -thin, near, TOLERANCE)
-                .then(ChebyshevPieces.fit(place, -near, near, TOLERANCE))
-                .then(ChebyshevPieces.graded(place, near, dense, near, TOLERANCE));
+    static BoundaryLine closed(ChebyshevPieces values, double low, double high) {
+        ChebyshevPieces slopes = values.derivative();
+        double topPlace = Roots.brent(slopes::at, low, high, ROOT, "top of the phase boundary");
+        return new BoundaryLine(values, slopes, topPlace, values.at(topPlace), new double[0]);
+    }
+
+    /**
+     * A line with a gap around its highest point.
+     *
+     * @param from the s at which the gap begins
+     * @param to the s at which it ends
+     * @param top a value above all others
+     */
+    static BoundaryLine open(ChebyshevPieces values, double from, double to, double top) {
+        return new BoundaryLine(values, values.derivative(), 0.5 * (from + to), top, new double[] {from, to});
     }
 
     private double search(double x) {

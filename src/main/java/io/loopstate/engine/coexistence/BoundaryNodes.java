@@ -44,11 +44,13 @@ final class BoundaryNodes {
         throw EngineException.of(ErrorCode.NOT_CONVERGED, "first point of the phase boundary of the mixture");
     }
 
-    int size() {
-        return feed.size();
+    /** Any point of the branch. */
+    BoundaryPoint first() {
+        return solved.firstEntry().getValue();
     }
 
-    private void keep(BoundaryPoint point) {
+    /** Takes a converged point of the branch. */
+    void keep(BoundaryPoint point) {
         solved.put(Math.log(point.density()), point);
     }
 

@@ -70,7 +70,7 @@ class BlendRoundTripTest {
         double highestPressure = blend.limits().maxPressure();
         List<State> states = new ArrayList<>();
         double lowest = Math.max(LOWEST, blend.minSaturationTemperature());
-        double highest = CLOSEST * blend.criticalPoint().temperature();
+        double highest = Math.min(CLOSEST * blend.criticalPoint().temperature(), CLOSEST * boundary.maxTemperature());
         for (int i = 0; i < temperatures; i++) {
             double t = lowest + (highest - lowest) * i / (temperatures - 1);
             double bubble = boundary.atTemperature(t, true).pressure();
@@ -97,7 +97,7 @@ class BlendRoundTripTest {
         try {
             states.add(equilibrium.state(a, x, b, y));
         } catch (EngineException e) {
-            if (!e.getMessage().contains("two liquids")) {
+            if (!e.getMessage().contains("two liquids") && !e.getMessage().contains("false phase")) {
                 throw e;
             }
         }
@@ -149,6 +149,11 @@ class BlendRoundTripTest {
                 failures.add(what + ": " + found.temperature() + " K, density off by " + rho);
             }
         } catch (EngineException e) {
+            if (e.getMessage().contains("false phase")) {
+                // the isobar leads past the gap at the critical point of one blend, PhaseBoundaryTest; refused, not
+                // wrong
+                return;
+            }
             failures.add(what + ": " + e.getMessage());
         }
     }

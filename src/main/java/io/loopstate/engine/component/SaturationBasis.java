@@ -7,5 +7,10 @@ public enum SaturationBasis {
     /** Half way between bubble and dew temperature at one pressure. */
     MIDPOINT,
     /** The first bubble appears. */
-    BUBBLE
+    BUBBLE,
+    /**
+     * Half way between the temperature at the inlet of the evaporator, where some has evaporated already, and the dew
+     * temperature; of an evaporating level only.
+     */
+    INLET_TO_DEW
 }

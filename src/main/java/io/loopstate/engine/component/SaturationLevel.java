@@ -49,7 +49,8 @@ public record SaturationLevel(Variable given, double value, SaturationBasis basi
     /**
      * The pressure of this level, Pa.
      *
-     * @throws EngineException where a temperature lies outside the saturation line
+     * @throws EngineException where a temperature lies outside the saturation line, or depends on what enters an evaporator,
+     *     {@link EvaporatorMean}
      */
     public double pressure(Equilibrium equilibrium) {
         if (given == Variable.PRESSURE) {
@@ -60,6 +61,10 @@ public record SaturationLevel(Variable given, double value, SaturationBasis basi
             case DEW -> saturation.dew().pressure();
             case BUBBLE -> saturation.bubble().pressure();
             case MIDPOINT -> MidpointPressure.at(equilibrium, value, saturation);
+            case INLET_TO_DEW ->
+                throw EngineException.of(
+                        ErrorCode.CONTRADICTORY_INPUTS,
+                        "A mean from the inlet to the dew point is that of an evaporator whose valve inlet is known.");
         };
     }
 }

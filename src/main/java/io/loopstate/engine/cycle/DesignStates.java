@@ -3,9 +3,11 @@ package io.loopstate.engine.cycle;
 import io.loopstate.engine.component.Compressor;
 import io.loopstate.engine.component.Condenser;
 import io.loopstate.engine.component.Evaporator;
+import io.loopstate.engine.component.EvaporatorMean;
 import io.loopstate.engine.component.ExpansionValve;
 import io.loopstate.engine.component.Line;
 import io.loopstate.engine.component.LineLosses;
+import io.loopstate.engine.component.SaturationBasis;
 import io.loopstate.engine.component.SaturationLevel;
 import io.loopstate.engine.component.SaturationMargin;
 import io.loopstate.engine.error.EngineException;
@@ -30,8 +32,7 @@ record DesignStates(
     static DesignStates of(DesignCycle.Spec spec) {
         Equilibrium equilibrium = new RememberingEquilibrium(spec.equilibrium());
         LineLosses losses = spec.losses();
-        double evaporating =
-                Inputs.trace("evaporating", () -> spec.evaporating().pressure(equilibrium));
+        double evaporating = Inputs.trace("evaporating", () -> evaporatingPressure(equilibrium, spec));
         double condensing = Inputs.trace("condensing", () -> spec.condensing().pressure(equilibrium));
         requireLift(spec, evaporating, condensing);
         requirePressureLeft(losses, evaporating, condensing);
@@ -55,14 +56,8 @@ record DesignStates(
                         compression.outlet(),
                         losses.dischargeLinePressureDrop(),
                         -losses.dischargeLineHeatLoss()));
-        State condenserOutlet = Inputs.trace(
-                "condenserOutlet",
-                () -> Condenser.outlet(
-                        equilibrium, condensing - losses.condenserPressureDrop(), spec.condenserOutlet()));
-        State valveInlet = Inputs.trace(
-                "liquidLineHeatGain",
-                () -> Line.outlet(
-                        equilibrium, condenserOutlet, losses.liquidLinePressureDrop(), losses.liquidLineHeatGain()));
+        State condenserOutlet = condenserOutlet(equilibrium, condensing, spec);
+        State valveInlet = valveInlet(equilibrium, condenserOutlet, spec);
         State evaporatorInlet = Inputs.trace(
                 "evaporating",
                 () -> ExpansionValve.expand(equilibrium, valveInlet, evaporating + losses.evaporatorPressureDrop()));
@@ -75,6 +70,34 @@ record DesignStates(
                 condenserOutlet,
                 valveInlet,
                 evaporatorInlet);
+    }
+
+    private static double evaporatingPressure(Equilibrium equilibrium, DesignCycle.Spec spec) {
+        SaturationLevel level = spec.evaporating();
+        if (level.given() != Variable.TEMPERATURE || level.basis() != SaturationBasis.INLET_TO_DEW) {
+            return level.pressure(equilibrium);
+        }
+        double condensing = Inputs.trace("condensing", () -> spec.condensing().pressure(equilibrium));
+        State valveInlet = valveInlet(equilibrium, condenserOutlet(equilibrium, condensing, spec), spec);
+        return mean(equilibrium, valveInlet, spec).pressure(level.value());
+    }
+
+    private static EvaporatorMean mean(Equilibrium equilibrium, State valveInlet, DesignCycle.Spec spec) {
+        return new EvaporatorMean(
+                equilibrium, valveInlet.specificEnthalpy(), spec.losses().evaporatorPressureDrop());
+    }
+
+    private static State condenserOutlet(Equilibrium equilibrium, double condensing, DesignCycle.Spec spec) {
+        double pressure = condensing - spec.losses().condenserPressureDrop();
+        return Inputs.trace("condenserOutlet", () -> Condenser.outlet(equilibrium, pressure, spec.condenserOutlet()));
+    }
+
+    private static State valveInlet(Equilibrium equilibrium, State condenserOutlet, DesignCycle.Spec spec) {
+        LineLosses losses = spec.losses();
+        return Inputs.trace(
+                "liquidLineHeatGain",
+                () -> Line.outlet(
+                        equilibrium, condenserOutlet, losses.liquidLinePressureDrop(), losses.liquidLineHeatGain()));
     }
 
     /** Whether the high side lies above the critical pressure. */

@@ -13,6 +13,7 @@ import io.loopstate.engine.component.Compressor;
 import io.loopstate.engine.component.CompressorKind;
 import io.loopstate.engine.component.LineLosses;
 import io.loopstate.engine.component.OutletCondition;
+import io.loopstate.engine.component.SaturationBasis;
 import io.loopstate.engine.component.SaturationLevel;
 import io.loopstate.engine.component.SuctionLineGain;
 import io.loopstate.engine.cycle.DesignCycle.Performance;
@@ -57,7 +58,15 @@ final class DesignWorking {
 
     private Term level(String name, String symbol, String given, SaturationLevel level, State at) {
         Term pressure = pressure(symbol, at.pressure());
-        if (level.given() == Variable.TEMPERATURE) {
+        if (level.given() == Variable.TEMPERATURE && level.basis() == SaturationBasis.INLET_TO_DEW) {
+            working.property(
+                    name + " pressure at which the mean of inlet and dew temperature is the one given, by iteration",
+                    symbol + ": (T4(" + symbol + ") + Tdew(" + symbol + ")) / 2 = " + given,
+                    pressure,
+                    temperature(given, level.value()),
+                    temperature("T4", states.evaporatorInlet().temperature()),
+                    temperature("Tdew", states.evaporating().dew()));
+        } else if (level.given() == Variable.TEMPERATURE) {
             String basis = level.basis().name().toLowerCase(Locale.ROOT);
             working.property(
                     name + " pressure from the " + basis + " temperature",

@@ -20,7 +20,7 @@ class SaturationLevelTest {
     private final Equilibrium gliding = new GlidingFluid(GLIDE);
 
     @ParameterizedTest
-    @EnumSource(SaturationBasis.class)
+    @EnumSource(value = SaturationBasis.class, mode = EnumSource.Mode.EXCLUDE, names = "INLET_TO_DEW")
     void theTemperatureAtThePressureFoundIsTheOneGiven(SaturationBasis basis) {
         double pressure = SaturationLevel.temperature(280, basis).pressure(gliding);
         Saturation saturation = gliding.saturationAtPressure(pressure);
@@ -30,13 +30,14 @@ class SaturationLevelTest {
             case DEW -> dew;
             case MIDPOINT -> (dew + bubble) / 2;
             case BUBBLE -> bubble;
+            case INLET_TO_DEW -> throw new AssertionError("see DesignCycleTest");
         };
         assertThat(found).isCloseTo(280, within(1e-9));
         assertThat(dew - bubble).isCloseTo(GLIDE, within(1e-9));
     }
 
     @ParameterizedTest
-    @EnumSource(SaturationBasis.class)
+    @EnumSource(value = SaturationBasis.class, mode = EnumSource.Mode.EXCLUDE, names = "INLET_TO_DEW")
     void aPureFluidHasOnePressure(SaturationBasis basis) {
         Equilibrium r134a = TestFluids.of("R-134a");
         assertThat(SaturationLevel.temperature(280, basis).pressure(r134a))

@@ -8,6 +8,7 @@ import io.loopstate.engine.component.CompressorKind;
 import io.loopstate.engine.component.CompressorModel;
 import io.loopstate.engine.component.LineLosses;
 import io.loopstate.engine.component.OutletCondition;
+import io.loopstate.engine.component.SaturationBasis;
 import io.loopstate.engine.component.SaturationLevel;
 import io.loopstate.engine.component.SuctionLineGain;
 import io.loopstate.engine.cycle.DesignCycle.Performance;
@@ -320,5 +321,39 @@ class DesignCycleTest {
         assertThatThrownBy(cycle::result)
                 .isInstanceOfSatisfying(EngineException.class, exception -> caught[0] = exception);
         return caught[0];
+    }
+
+    /** Both definitions, applied to the cycle they lead to. */
+    @ParameterizedTest
+    @ValueSource(strings = {"R-448A", "R-407C", "R-454B", "R-455A", "R-513A", "R-134a"})
+    void theMeanFromInletToDewIsMetByTheCycleItLeadsTo(String refrigerant) {
+        double mean = 263.15;
+        TestCycles cycle = TestCycles.of(refrigerant, mean, 313.15);
+        SaturationLevel level = SaturationLevel.temperature(mean, SaturationBasis.INLET_TO_DEW);
+        for (LineLosses losses : new LineLosses[] {LineLosses.none(), TestCycles.everyLoss()}) {
+            Result result = cycle.losses(losses).evaporating(level).result();
+            double inlet = result.point(PointName.EVAPORATOR_INLET).state().temperature();
+            assertThat((inlet + result.evaporating().dew()) / 2).isCloseTo(mean, within(1e-8));
+        }
+        double dew = pressure(cycle);
+        double fromInlet = pressure(cycle.evaporating(level));
+        double midpoint = pressure(cycle.evaporating(SaturationLevel.temperature(mean, SaturationBasis.MIDPOINT)));
+        if (refrigerant.equals("R-134a")) {
+            assertThat(fromInlet).isCloseTo(dew, within(1e-9 * dew));
+        } else {
+            // some of the glide is used up in the valve
+            assertThat(fromInlet).isStrictlyBetween(dew, midpoint);
+        }
+    }
+
+    private static double pressure(TestCycles cycle) {
+        return cycle.result().evaporating().pressure();
+    }
+
+    @Test
+    void aCondenserHasNoMeanFromInletToDew() {
+        TestCycles cycle =
+                TestCycles.sound().condensing(SaturationLevel.temperature(313.15, SaturationBasis.INLET_TO_DEW));
+        assertThatThrownBy(cycle::result).isInstanceOf(EngineException.class).hasMessageContaining("evaporator");
     }
 }

@@ -16,7 +16,7 @@ public record ReadingsRequest(
         @NotNull
         @Schema(
                 description =
-                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1); case, hyphen and the leading R do not matter.",
+                        "Designation, or composition of a blend by mass as in R-32/1234yf (68.9/31.1), in a body also a list of its components, {refrigerant, massFraction}; case, hyphen and the leading R do not matter.",
                 examples = "R-134a")
         String refrigerant,
 

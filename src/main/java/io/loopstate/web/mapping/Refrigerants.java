@@ -96,6 +96,11 @@ public final class Refrigerants {
                 .toList();
     }
 
+    /** Whether the member at a path names a refrigerant. */
+    static boolean names(String path) {
+        return path.equals(MEMBER) || path.endsWith('.' + MEMBER);
+    }
+
     /**
      * The refrigerant asked for; {@code null} after a fault.
      *

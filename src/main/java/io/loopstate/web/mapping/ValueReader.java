@@ -79,10 +79,20 @@ final class ValueReader {
         if (type == List.class) {
             return numbers(member, given);
         }
+        if (Refrigerants.names(member.path()) && !given.place().inQuery()) {
+            return refrigerant(member, given);
+        }
         if (!given.node().isTextual()) {
             return wrongType(member, given, "a string");
         }
         return type.isEnum() ? constant(member, given) : given.node().textValue();
+    }
+
+    private Object refrigerant(Shape.Member member, Given given) {
+        Optional<String> text = given.node().isArray()
+                ? ComponentList.notation(given.node())
+                : Optional.ofNullable(given.node().textValue());
+        return text.isPresent() ? text.get() : wrongType(member, given, ComponentList.ALLOWED);
     }
 
     private Quantity quantity(Shape.Member member, Given given) {

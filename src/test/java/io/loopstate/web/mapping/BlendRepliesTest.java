@@ -3,7 +3,9 @@ package io.loopstate.web.mapping;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.testing.Service;
 import java.util.Map;
 import java.util.stream.StreamSupport;
@@ -54,6 +56,21 @@ class BlendRepliesTest {
                         within(1e-9));
         assertThat(byPressure.has("pressureGlide")).isFalse();
         assertThat(byPressure.findValuesAsText("code")).contains("HIGH_GLIDE");
+    }
+
+    @Test
+    void aListOfComponentsIsTheNotation() throws JsonProcessingException {
+        String components =
+                "[{\"refrigerant\": \"R-32\", \"massFraction\": 0.72}, {\"refrigerant\": \"1234yf\", \"massFraction\": 0.28}]";
+        JsonNode list = new ObjectMapper()
+                .readTree(
+                        "{\"refrigerant\": " + components + ", \"temperature\": \"5 degC\", \"requireFitted\": true}");
+        Service.Answer answer = Service.post(SaturationMapping.OPERATION, list);
+        assertThat(answer.status()).isEqualTo(200);
+        assertThat(answer.body())
+                .isEqualTo(saturation(OWN, "temperature", "5 degC", "requireFitted", "true")
+                        .body());
+        assertThat(answer.json().at("/basis/refrigerant").textValue()).isEqualTo(OWN);
     }
 
     /** No transport properties are estimated for blends: neither in the states nor in the basis. */

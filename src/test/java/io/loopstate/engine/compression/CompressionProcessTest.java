@@ -113,8 +113,8 @@ class CompressionProcessTest {
     void pathIsThatOfManySmallStages(String fluid, double low, double high, double efficiency) {
         Equilibrium equilibrium = TestFluids.of(fluid);
         State inlet = equilibrium.state(Variable.PRESSURE, low, Variable.SUPERHEAT, 10);
-        double coarse = stages(equilibrium, inlet, high, 1 / efficiency, 2000);
-        double fine = stages(equilibrium, inlet, high, 1 / efficiency, 4000);
+        double coarse = Processes.stages(equilibrium, inlet, high, 1 / efficiency, 2000);
+        double fine = Processes.stages(equilibrium, inlet, high, 1 / efficiency, 4000);
         double extrapolated = fine + (fine - coarse) / 3;
         assertThat(PolytropicPath.enthalpyRise(equilibrium, inlet, high, 1 / efficiency))
                 .isCloseTo(extrapolated, scaled(1e-9, extrapolated));
@@ -139,22 +139,6 @@ class CompressionProcessTest {
                 "test");
         assertThat(PolytropicPath.enthalpyRise(equilibrium, inlet, high, 1 / efficiency))
                 .isCloseTo(steps, scaled(1e-10, steps));
-    }
-
-    /** Midpoint rule, an error of second order. */
-    private static double stages(Equilibrium equilibrium, State inlet, double high, double share, int count) {
-        double step = Math.log(high / inlet.pressure()) / count;
-        double rise = 0;
-        for (int k = 0; k < count; k++) {
-            double p = inlet.pressure() * Math.exp(k * step);
-            double v = equilibrium
-                    .atPressureEnthalpy(p, inlet.specificEnthalpy() + rise)
-                    .specificVolume();
-            double half = p * Math.exp(step / 2);
-            double middle = inlet.specificEnthalpy() + rise + share * p * v * step / 2;
-            rise += share * half * equilibrium.atPressureEnthalpy(half, middle).specificVolume() * step;
-        }
-        return rise;
     }
 
     /** Without loss the path of constant efficiency is that of constant entropy, also from inside the dome. */

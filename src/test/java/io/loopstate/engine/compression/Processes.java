@@ -6,6 +6,7 @@ import io.loopstate.engine.cycle.Guidance;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.ReferenceState;
+import io.loopstate.engine.property.State;
 import java.util.OptionalDouble;
 
 /** Compressions for tests. */
@@ -46,5 +47,21 @@ final class Processes {
     /** Air is no liquid at 0 degC, so it counts from its normal boiling point. */
     static Equilibrium air() {
         return TestFluids.of("Air", ReferenceState.NORMAL_BOILING_POINT);
+    }
+
+    /** Rise of the enthalpy along dh = share v dp in equal steps of ln p by the midpoint rule, an error of second order. */
+    static double stages(Equilibrium equilibrium, State inlet, double high, double share, int count) {
+        double step = Math.log(high / inlet.pressure()) / count;
+        double rise = 0;
+        for (int k = 0; k < count; k++) {
+            double p = inlet.pressure() * Math.exp(k * step);
+            double v = equilibrium
+                    .atPressureEnthalpy(p, inlet.specificEnthalpy() + rise)
+                    .specificVolume();
+            double half = p * Math.exp(step / 2);
+            double middle = inlet.specificEnthalpy() + rise + share * p * v * step / 2;
+            rise += share * half * equilibrium.atPressureEnthalpy(half, middle).specificVolume() * step;
+        }
+        return rise;
     }
 }

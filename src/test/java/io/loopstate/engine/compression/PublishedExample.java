@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -29,6 +31,7 @@ record PublishedExample(String id, List<NamedCsvRecord> rows) {
             Map.entry("MPa", value -> value * 1e6),
             Map.entry("bar", value -> value * 1e5),
             Map.entry("kPa", value -> value * 1e3),
+            Map.entry("ton", value -> value * 3516.8528420667),
             Map.entry("m", value -> value),
             Map.entry("1/min", value -> value / 60),
             Map.entry("1/s", value -> value),
@@ -43,6 +46,14 @@ record PublishedExample(String id, List<NamedCsvRecord> rows) {
             Map.entry("dm3", value -> value / 1e3),
             Map.entry("m3/s", value -> value),
             Map.entry("m3/min", value -> value / 60));
+
+    /** What has been checked so far, "example quantity". */
+    private static final Set<String> CHECKED = ConcurrentHashMap.newKeySet();
+
+    /** What has been checked so far in this run, as {@code example quantity}. */
+    static Set<String> checked() {
+        return Set.copyOf(CHECKED);
+    }
 
     static PublishedExample of(String id) {
         try (Reader reader = new InputStreamReader(
@@ -77,6 +88,7 @@ record PublishedExample(String id, List<NamedCsvRecord> rows) {
     /** Asserts that our value agrees with the printed result within a share of it. */
     void check(String quantity, double ours, double share) {
         double printed = number("result", quantity, "");
+        CHECKED.add(id + ' ' + quantity);
         assertThat(Math.abs(ours - printed))
                 .as("%s %s: here %s, printed %s (SI)", id, quantity, ours, printed)
                 .isLessThanOrEqualTo(share * Math.abs(printed));
@@ -85,6 +97,7 @@ record PublishedExample(String id, List<NamedCsvRecord> rows) {
     /** Asserts that our temperature (K) agrees with the printed one. */
     void checkTemperature(String quantity, double ours, double kelvin) {
         double printed = number("result", quantity, "");
+        CHECKED.add(id + ' ' + quantity);
         assertThat(Math.abs(ours - printed))
                 .as("%s %s: here %s K, printed %s K", id, quantity, ours, printed)
                 .isLessThanOrEqualTo(kelvin);

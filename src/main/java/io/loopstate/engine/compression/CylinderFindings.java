@@ -17,12 +17,14 @@ final class CylinderFindings {
 
     static List<Finding> of(ClosedCylinder.Spec spec, State start, State end) {
         Findings findings = new Findings(spec.guidance());
-        SharedFindings.dischargeTemperature(findings, Math.max(start.temperature(), end.temperature()));
+        Findings hot = findings.empty();
+        SharedFindings.dischargeTemperature(hot, Math.max(start.temperature(), end.temperature()));
+        findings.addAbout("end", hot);
         if (end.phase() == Phase.TWO_PHASE || end.phase() == Phase.LIQUID) {
             findings.add(
                     FindingCode.CONDENSATION,
                     Severity.NOTE,
-                    "final",
+                    "end",
                     "Part or all of the vapor condenses on the way: it no longer behaves as a gas; the value is the vapor"
                             + " quality at the end.",
                     QuantityKind.RATIO,
@@ -34,7 +36,7 @@ final class CylinderFindings {
             findings.add(
                     FindingCode.BELOW_ATMOSPHERE,
                     Severity.NOTE,
-                    "final",
+                    "end",
                     "The end lies below the atmosphere: a gauge shows a vacuum, and the surrounding air pushes the piston in.",
                     QuantityKind.PRESSURE,
                     end.pressure(),

@@ -29,19 +29,36 @@ final class ProcessFindings {
         return findings.toList();
     }
 
-    /** What suction and discharge of any compressor show. */
+    /** What suction and discharge of any compressor show, each at the input that causes it. */
     static void ports(Findings findings, Equilibrium equilibrium, State inlet, State outlet, double atmosphere) {
+        suction(findings, equilibrium, inlet, atmosphere);
+        discharge(findings, equilibrium, inlet, outlet, "discharge");
+    }
+
+    static void suction(Findings findings, Equilibrium equilibrium, State inlet, double atmosphere) {
         liquid(findings, inlet);
         // A gas that cannot condense has neither superheat to watch nor a circuit that air could leak into.
         if (inlet.temperature() < equilibrium.refrigerant().criticalPoint().temperature()) {
+            Findings found = findings.empty();
             SaturationMargin.superheat(equilibrium, inlet)
-                    .ifPresent(superheat -> SharedFindings.superheatAtCompressor(findings, superheat));
-            SharedFindings.vacuum(findings, inlet.pressure(), atmosphere);
+                    .ifPresent(superheat -> SharedFindings.superheatAtCompressor(found, superheat));
+            SharedFindings.vacuum(found, inlet.pressure(), atmosphere);
+            findings.addAbout("suction", found);
         }
-        SharedFindings.wetDischarge(findings, outlet);
-        SharedFindings.dischargeTemperature(findings, outlet.temperature());
-        SharedFindings.pressureRatio(findings, outlet.pressure() / inlet.pressure());
-        SharedFindings.nearCritical(findings, equilibrium.refrigerant().criticalPoint(), outlet);
+    }
+
+    /**
+     * What an outlet shows.
+     *
+     * @param subject the input that sets its pressure
+     */
+    static void discharge(Findings findings, Equilibrium equilibrium, State inlet, State outlet, String subject) {
+        Findings found = findings.empty();
+        SharedFindings.wetDischarge(found, outlet);
+        SharedFindings.dischargeTemperature(found, outlet.temperature());
+        SharedFindings.pressureRatio(found, outlet.pressure() / inlet.pressure());
+        SharedFindings.nearCritical(found, equilibrium.refrigerant().criticalPoint(), outlet);
+        findings.addAbout(subject, found);
     }
 
     private static void liquid(Findings findings, State inlet) {

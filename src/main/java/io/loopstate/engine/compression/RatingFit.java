@@ -54,16 +54,10 @@ public final class RatingFit {
                                 * power(d, spec.order().dischargePower(k)));
             }
         }
-        double condition = new SingularValueDecomposition(matrix).getConditionNumber();
+        SingularValueDecomposition singular = new SingularValueDecomposition(matrix);
+        double condition = singular.getConditionNumber();
         if (!(condition < SINGULAR)) {
-            throw EngineException.of(
-                    ErrorCode.CONTRADICTORY_INPUTS,
-                    "These points do not fix ten coefficients: at least four different suction and four different discharge"
-                            + " temperatures, well spread, are needed.",
-                    "suctionTemperatures",
-                    count,
-                    CoefficientOrder.COUNT,
-                    Double.NaN);
+            throw FitPoints.of(spec).undetermined(singular.getRank(), condition);
         }
         double[] right = spec.values().stream().mapToDouble(Double::doubleValue).toArray();
         double[] scaled = new QRDecomposition(matrix)
@@ -166,15 +160,9 @@ public final class RatingFit {
                     count,
                     count);
         }
-        if (count < CoefficientOrder.COUNT) {
-            throw EngineException.of(
-                    ErrorCode.CONTRADICTORY_INPUTS,
-                    "Ten coefficients need ten points at least.",
-                    "values",
-                    count,
-                    CoefficientOrder.COUNT,
-                    Double.NaN);
-        }
+        FitPoints points = FitPoints.of(spec);
+        points.requireFinite();
+        points.requireEnough();
     }
 
     /** Coefficients over s and d from those over (s - a)/b and (d - c)/e, by the binomial theorem. */

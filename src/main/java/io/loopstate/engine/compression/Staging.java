@@ -13,18 +13,21 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.numerics.Minimum;
+import io.loopstate.engine.numerics.Roots;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /** Compression in two stages with cooling between, beside compression in one. */
 public final class Staging {
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
     private static final double TOLERANCE = 1e-7;
-    private static final int MAX_ITERATIONS = 100;
+    /** By which the intermediate pressure keeps away from those at the ends. */
+    private static final double EDGE = 1.0001;
 
     private Staging() {}
 
@@ -80,31 +83,46 @@ public final class Staging {
         return stages(spec, equilibrium, suction, pressure, high);
     }
 
-    /** Least work over the logarithm of the pressure: a golden section, R. P. Brent, Algorithms for Minimization
-     * without Derivatives (1973), chapter 5 (from memory). */
+    /**
+     * Least work over the logarithm of the pressure. Below the pressure at which the first stage ends as warm as the
+     * intercooler leaves it, nothing is cooled and a second stage only adds losses: the least work lies above, where the work
+     * falls, then rises.
+     */
     private static double optimum(Spec spec, Equilibrium equilibrium, State suction, double high) {
-        double a = Math.log(suction.pressure() * 1.0001);
-        double b = Math.log(high / 1.0001);
-        double x1 = a + GOLDEN * (b - a);
-        double x2 = b - GOLDEN * (b - a);
-        double f1 = stages(spec, equilibrium, suction, Math.exp(x1), high).work();
-        double f2 = stages(spec, equilibrium, suction, Math.exp(x2), high).work();
-        for (int k = 0; k < MAX_ITERATIONS && b - a > TOLERANCE; k++) {
-            if (f1 < f2) {
-                b = x2;
-                x2 = x1;
-                f2 = f1;
-                x1 = a + GOLDEN * (b - a);
-                f1 = stages(spec, equilibrium, suction, Math.exp(x1), high).work();
-            } else {
-                a = x1;
-                x1 = x2;
-                f1 = f2;
-                x2 = b - GOLDEN * (b - a);
-                f2 = stages(spec, equilibrium, suction, Math.exp(x2), high).work();
-            }
+        double a = Math.log(suction.pressure() * EDGE);
+        double b = Math.log(high / EDGE);
+        DoubleUnaryOperator excess = x ->
+                Inputs.trace("discharge", () -> stage(equilibrium, suction, Math.exp(x), spec.kind(), spec.lowStage()))
+                                .outlet()
+                                .temperature()
+                        - spec.intercoolerTemperature();
+        if (!(excess.applyAsDouble(b) > 0)) {
+            return Math.exp(a);
         }
-        return Math.exp((a + b) / 2);
+        double start =
+                excess.applyAsDouble(a) >= 0 ? a : Roots.brent(excess, a, b, 1e-6, "pressure where cooling begins");
+        return Math.exp(Minimum.brent(
+                x -> work(spec, equilibrium, suction, Math.exp(x), high),
+                start,
+                b,
+                TOLERANCE,
+                "intermediate pressure of least work"));
+    }
+
+    /** The work of both stages alone. */
+    private static double work(Spec spec, Equilibrium equilibrium, State suction, double middle, double high) {
+        Stage low = Inputs.trace("discharge", () -> stage(equilibrium, suction, middle, spec.kind(), spec.lowStage()));
+        State cooled = Inputs.trace("intercoolerTemperature", () -> cooled(spec, equilibrium, low.outlet()));
+        return low.work()
+                + Inputs.trace("discharge", () -> stageWork(equilibrium, cooled, high, spec.kind(), spec.highStage()));
+    }
+
+    private static double stageWork(Equilibrium equilibrium, State inlet, double pressure, Kind kind, double value) {
+        return kind == Kind.EFFICIENCY
+                ? (Compressor.isentropicOutlet(equilibrium, inlet, pressure).specificEnthalpy()
+                                - inlet.specificEnthalpy())
+                        / value
+                : stage(equilibrium, inlet, pressure, kind, value).work();
     }
 
     private static Stages stages(Spec spec, Equilibrium equilibrium, State suction, double middle, double high) {

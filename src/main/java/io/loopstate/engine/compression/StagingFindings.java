@@ -7,7 +7,6 @@ import io.loopstate.engine.cycle.FindingCode;
 import io.loopstate.engine.cycle.Findings;
 import io.loopstate.engine.cycle.QuantityKind;
 import io.loopstate.engine.cycle.Severity;
-import io.loopstate.engine.cycle.SharedFindings;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.State;
 import java.util.List;
@@ -18,12 +17,15 @@ final class StagingFindings {
 
     static List<Finding> of(Staging.Spec spec, Equilibrium equilibrium, State suction, Stages stages) {
         Findings findings = new Findings(spec.guidance());
-        ProcessFindings.ports(findings, equilibrium, suction, stages.low().outlet(), spec.atmosphericPressure());
-        State top = stages.high().outlet();
-        SharedFindings.pressureRatio(findings, top.pressure() / stages.cooled().pressure());
-        if (top.temperature() > stages.low().outlet().temperature()) {
-            SharedFindings.dischargeTemperature(findings, top.temperature());
-        }
+        ProcessFindings.suction(findings, equilibrium, suction, spec.atmosphericPressure());
+        ProcessFindings.discharge(
+                findings,
+                equilibrium,
+                suction,
+                stages.low().outlet(),
+                spec.intermediatePressure().isPresent() ? "intermediatePressure" : "discharge");
+        ProcessFindings.discharge(
+                findings, equilibrium, stages.cooled(), stages.high().outlet(), "discharge");
         if (stages.cooled().temperature() > spec.intercoolerTemperature() && stages.intercoolerHeat() > 0) {
             findings.add(
                     FindingCode.APPROXIMATION,

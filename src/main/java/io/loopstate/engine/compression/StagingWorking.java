@@ -46,7 +46,7 @@ final class StagingWorking {
                 p1,
                 p4);
         working.property(
-                "intermediate pressure of least work, by golden section over ln p with the real fluid",
+                "intermediate pressure of least work, by Brent's method over ln p with the real fluid",
                 "pi,best = argmin(w)",
                 pressure("pi,best", optimum.intermediatePressure()),
                 p1,

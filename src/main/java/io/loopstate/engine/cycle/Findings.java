@@ -48,6 +48,24 @@ public final class Findings {
                 basis));
     }
 
+    /** An empty collection measured against the same guidance. */
+    public Findings empty() {
+        return new Findings(guidance);
+    }
+
+    /** Adds the findings of another collection, each as one about this subject. */
+    public void addAbout(String subject, Findings others) {
+        others.found.forEach(finding -> found.add(new Finding(
+                finding.code(),
+                finding.severity(),
+                finding.message(),
+                subject,
+                finding.kind(),
+                finding.value(),
+                finding.limit(),
+                finding.basis())));
+    }
+
     /** Adds a finding without numbers. */
     public void add(FindingCode code, Severity severity, String subject, String message, String basis) {
         OptionalDouble none = OptionalDouble.empty();

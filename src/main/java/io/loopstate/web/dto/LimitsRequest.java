@@ -51,6 +51,9 @@ public record LimitsRequest(
         @Schema(description = "Share by which two routes to the same heat may differ. Default: 0.1.")
         Double maxHeatBalanceDifference,
 
+        @Schema(description = "Pressure over the critical one from which properties change steeply. Default: 0.9.")
+        Double nearCriticalPressure,
+
         @Schema(description = "Default: 0.5.") Double minVolumetricEfficiency,
 
         @Schema(description = "Of a measured compression. Default: 0.4.")

@@ -79,6 +79,10 @@ final class EngineFaults {
         if (kind.isEmpty()) {
             return fault.withGot(raw);
         }
+        Optional<List<?>> list = path.flatMap(input::numbers);
+        if (list.isPresent()) {
+            return ofList(fault, list.get(), e);
+        }
         Optional<Reading> own = path.flatMap(input::reading).filter(reading -> alike(reading.kind(), kind.get()));
         UnitToken unit = own.map(Reading::unit)
                 .filter(token -> token.measures(kind.get()))
@@ -91,6 +95,13 @@ final class EngineFaults {
         String got = Double.isNaN(e.got()) ? null : prefix + Words.brief(in(unit, e.got())) + suffix(unit, plain);
         return fault.withGot(clientsOwn || got == null ? raw : got)
                 .withAllowed(allowed(e.code(), prefix, in(unit, e.lower()), in(unit, e.upper()), suffix(unit, plain)));
+    }
+
+    /** About a list the engine speaks of how many numbers it has. */
+    private static Fault ofList(Fault fault, List<?> numbers, EngineException e) {
+        long different = numbers.stream().distinct().count();
+        String got = numbers.size() + " numbers" + (different < numbers.size() ? ", " + different + " different" : "");
+        return fault.withGot(got).withAllowed(allowed(e.code(), "", e.lower(), e.upper(), " numbers"));
     }
 
     /** What the numbers of an error are, empty where that is not known. */

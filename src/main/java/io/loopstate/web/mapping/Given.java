@@ -24,7 +24,7 @@ record Given(JsonNode node, Place place) {
                     : "an object";
         }
         if (node.isArray()) {
-            return "an array";
+            return "an array of " + node.size() + (node.size() == 1 ? " value" : " values");
         }
         return node.asText();
     }

@@ -147,6 +147,11 @@ public final class Input<T> {
                 : value instanceof Double number ? OptionalDouble.of(number) : OptionalDouble.empty();
     }
 
+    /** The list of numbers at a path, empty where there is none. */
+    Optional<List<?>> numbers(String path) {
+        return values.value(path) instanceof List<?> list ? Optional.of(list) : Optional.empty();
+    }
+
     Optional<Given> value(String path) {
         return source.value(path);
     }

@@ -11,6 +11,8 @@ import io.loopstate.engine.flash.Equilibrium;
 import java.util.OptionalDouble;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Two stages: textbooks on air, and that the optimum is one. Sources: the collection's column {@code source}. */
 class StagingTest {
@@ -94,6 +96,43 @@ class StagingTest {
         assertThat(best.optimum().work()).isLessThanOrEqualTo(best.squareRoot().work());
         assertThat(best.workSaved()).isPositive();
         assertThat(best.steps()).hasSizeGreaterThan(8);
+    }
+
+    /** Warm cooling leaves a hump of the work below the optimum; a scan of pressures finds nothing less. */
+    @ParameterizedTest
+    @CsvSource({
+        "R-134a, 285",
+        "R-134a, 320",
+        "R-134a, 330",
+        "R-134a, 336",
+        "R-717, 330",
+        "R-717, 360",
+        "R-744, 310",
+        "R-448A, 325"
+    })
+    void noPressureOfAScanNeedsLess(String fluid, double intercooler) {
+        Equilibrium equilibrium = TestFluids.of(fluid);
+        double low = fluid.equals("R-744") ? 12e5 : 0.8e5;
+        double high = fluid.equals("R-744") ? 90e5 : 12e5;
+        SuctionCondition suction = suction(low, Variable.SUPERHEAT, 8);
+        double least = stages(
+                        equilibrium, suction, high, Staging.Kind.EFFICIENCY, 0.7, intercooler, OptionalDouble.empty())
+                .optimum()
+                .work();
+        for (int k = 1; k < 60; k++) {
+            double pressure = low * Math.pow(high / low, k / 60.0);
+            double work = stages(
+                            equilibrium,
+                            suction,
+                            high,
+                            Staging.Kind.EFFICIENCY,
+                            0.7,
+                            intercooler,
+                            OptionalDouble.of(pressure))
+                    .stages()
+                    .work();
+            assertThat(work).as("at %s Pa", pressure).isGreaterThanOrEqualTo(least * (1 - 1e-11));
+        }
     }
 
     /** The intercooler stops at the dew point. */

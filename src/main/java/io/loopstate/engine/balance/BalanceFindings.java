@@ -37,12 +37,27 @@ final class BalanceFindings {
         own.condenser();
         own.evaporator();
         own.assumptions();
-        List<Finding> all = new ArrayList<>(compressor.findings());
+        List<Finding> all = new ArrayList<>(
+                compressor.findings().stream().map(BalanceFindings::renamed).toList());
         boolean told = all.stream().anyMatch(finding -> finding.code() == FindingCode.NEAR_CRITICAL);
         own.findings.toList().stream()
                 .filter(finding -> !(told && finding.code() == FindingCode.NEAR_CRITICAL))
                 .forEach(all::add);
         return all;
+    }
+
+    /** A balance has no suction and discharge among its inputs: what is found at them is about its results. */
+    private static Finding renamed(Finding finding) {
+        return finding.about(
+                switch (finding.code()) {
+                    case HIGH_DISCHARGE_TEMPERATURE -> "dischargeTemperature";
+                    case HIGH_PRESSURE_RATIO -> "pressureRatio";
+                    case VACUUM_SUCTION -> "suctionPressure";
+                    case LOW_SUPERHEAT, HIGH_SUPERHEAT -> "superheat";
+                    case WET_DISCHARGE -> "compressorOutlet";
+                    case NEAR_CRITICAL -> "condensing";
+                    default -> finding.subject();
+                });
     }
 
     private void settings() {

@@ -36,4 +36,9 @@ public record Finding(
             throw new IllegalArgumentException("a value or limit needs its kind");
         }
     }
+
+    /** The same finding as one about another input or result. */
+    public Finding about(String other) {
+        return new Finding(code, severity, message, other, kind, value, limit, basis);
+    }
 }

@@ -55,15 +55,7 @@ public final class Findings {
 
     /** Adds the findings of another collection, each as one about this subject. */
     public void addAbout(String subject, Findings others) {
-        others.found.forEach(finding -> found.add(new Finding(
-                finding.code(),
-                finding.severity(),
-                finding.message(),
-                subject,
-                finding.kind(),
-                finding.value(),
-                finding.limit(),
-                finding.basis())));
+        others.found.forEach(finding -> found.add(finding.about(subject)));
     }
 
     /** Adds a finding without numbers. */

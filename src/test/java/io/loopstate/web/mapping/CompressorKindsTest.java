@@ -57,7 +57,7 @@ class CompressorKindsTest {
             }
             default -> {
                 machine.put("machine.impellerDiameter", "0.3 m");
-                machine.put("machine.speed", "9500.0 rpm");
+                machine.put("machine.speed", "12000.0 rpm");
                 machine.put("machine.inletVolumeFlow", "0.5 m3_per_s");
                 machine.put("machine.stages", "2");
                 machine.put("machine.headCoefficient", "0.8");

@@ -158,32 +158,13 @@ final class BalanceFindings {
                     "limit of this engine");
         }
         if (comfort) {
-            airflow();
+            SharedFindings.evaporatorAirflow(findings, balanced.evaporator().airflowPerTon());
         }
         leftOver(
                 balanced.evaporator().areaLeftOver(),
                 "superheat",
                 "The superheat asked for, not the coil, sets the evaporating pressure: vapor cannot leave warmer than the air."
                         + " With less superheat the machine would evaporate higher.");
-    }
-
-    private void airflow() {
-        String message =
-                "The indoor airflow for each ton of capacity is outside the usual range of a comfort evaporator.";
-        findings.below(
-                Guideline.MIN_EVAPORATOR_AIRFLOW,
-                balanced.evaporator().airflowPerTon(),
-                FindingCode.UNUSUAL_AIRFLOW,
-                Severity.CAUTION,
-                "airflowPerTon",
-                message + " Little air makes the coil cold and the suction low: check filter, coil, belt and duct.");
-        findings.above(
-                Guideline.MAX_EVAPORATOR_AIRFLOW,
-                balanced.evaporator().airflowPerTon(),
-                FindingCode.UNUSUAL_AIRFLOW,
-                Severity.NOTE,
-                "airflowPerTon",
-                message + " Much air dries little.");
     }
 
     private void assumptions() {

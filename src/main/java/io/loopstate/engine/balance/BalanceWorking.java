@@ -17,6 +17,7 @@ import io.loopstate.engine.cycle.Step.Term;
 import io.loopstate.engine.cycle.Working;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.rejection.AirCooledCondenser;
+import io.loopstate.engine.rejection.AirFactors;
 import io.loopstate.engine.rejection.CoilAir;
 import io.loopstate.engine.rejection.CondenserCoil;
 import java.util.ArrayList;
@@ -217,7 +218,7 @@ final class BalanceWorking {
         if (water >= air.humidityRatio()) {
             return 1;
         }
-        double removed = (air.humidityRatio() - water) * EvaporatorAir.waterEnthalpy(surface);
+        double removed = (air.humidityRatio() - water) * AirFactors.waterEnthalpy(surface);
         double wet = air.specificEnthalpy() - new AirState(air.pressure(), surface, water).specificEnthalpy() - removed;
         return wet / (air.heatCapacity() * (air.dryBulb() - surface));
     }

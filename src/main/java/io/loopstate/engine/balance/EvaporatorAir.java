@@ -2,6 +2,7 @@ package io.loopstate.engine.balance;
 
 import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.rejection.AirFactors;
 import io.loopstate.engine.rejection.CoilAir;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 
@@ -15,10 +16,6 @@ import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
  * @param latentHeat W, less what the condensate carries away
  */
 record EvaporatorAir(AirState state, double condensate, double sensibleHeat, double latentHeat) {
-    /** Specific heat of liquid water, J/(kg K): ASHRAE Handbook - Fundamentals 2017, chapter 1, equation 33 (from memory). */
-    private static final double WATER_HEAT_CAPACITY = 4186;
-
-    private static final double ZERO_CELSIUS = 273.15;
     private static final double TOLERANCE = 1e-14;
     /** K by which fog can warm air, far above what happens. */
     private static final double WARMEST = 30;
@@ -47,7 +44,7 @@ record EvaporatorAir(AirState state, double condensate, double sensibleHeat, dou
                 temperature -> {
                     double water = saturated(in, temperature);
                     return new AirState(in.pressure(), temperature, water).specificEnthalpy()
-                            + (in.humidityRatio() - water) * waterEnthalpy(temperature)
+                            + (in.humidityRatio() - water) * AirFactors.waterEnthalpy(temperature)
                             - target;
                 },
                 foggy.dryBulb(),
@@ -55,10 +52,5 @@ record EvaporatorAir(AirState state, double condensate, double sensibleHeat, dou
                 TOLERANCE,
                 "fog in the leaving air");
         return new AirState(in.pressure(), dryBulb, saturated(in, dryBulb));
-    }
-
-    /** Of liquid water, J/kg, 0 at 0 degC. */
-    static double waterEnthalpy(double temperature) {
-        return WATER_HEAT_CAPACITY * (temperature - ZERO_CELSIUS);
     }
 }

@@ -1,6 +1,7 @@
 package io.loopstate.engine.balance;
 
 import io.loopstate.engine.compression.CompressorUnit;
+import io.loopstate.engine.cycle.RememberingEquilibrium;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.property.State;
@@ -56,7 +57,7 @@ record Loop(CompressorUnit compressor, CondenserCoil condenser, EvaporatorCoil e
 
     /** The same machine with every state computed once; for one calculation in one thread. */
     Loop remembering() {
-        Equilibrium once = new LoopEquilibrium(equilibrium());
+        Equilibrium once = new RememberingEquilibrium(equilibrium());
         return new Loop(
                 compressor,
                 new CondenserCoil(once, condenser.conductance(), condenser.air(), condenser.arrangement()),

@@ -6,6 +6,7 @@ import io.loopstate.engine.balance.Balanced.CondenserFigures;
 import io.loopstate.engine.balance.Balanced.EvaporatorFigures;
 import io.loopstate.engine.balance.Loop.Trial;
 import io.loopstate.engine.compression.EnergyBalance;
+import io.loopstate.engine.cycle.Constants;
 import io.loopstate.engine.cycle.Guidance;
 import io.loopstate.engine.cycle.Point;
 import io.loopstate.engine.cycle.PointName;
@@ -29,8 +30,6 @@ import java.util.Optional;
  * the flow of the compressor is what both coils bring to the superheat and subcooling asked for.
  */
 public final class SystemBalance {
-    private static final double WATT_PER_TON = 12_000 * 1055.05585262 / 3600;
-
     /** Share of a coil from which it counts as left over. */
     static final double LEFT_OVER = 1e-6;
 
@@ -241,6 +240,6 @@ public final class SystemBalance {
                 leaving.latentHeat(),
                 leaving.condensate(),
                 air.state().dryBulb() - evaporating.midpoint(),
-                air.massFlow() * air.state().specificVolume() / operating.heat() * WATT_PER_TON);
+                air.massFlow() * air.state().specificVolume() / operating.heat() * Constants.WATT_PER_TON);
     }
 }

@@ -2,7 +2,6 @@ package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.numerics.ChebyshevPieces;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -100,25 +99,5 @@ final class BoundaryCenter implements BoundaryMiddle {
     @Override
     public boolean converged() {
         return tail <= CONVERGED;
-    }
-
-    @Override
-    public boolean hidden() {
-        return false;
-    }
-
-    @Override
-    public double maxTemperature() {
-        return Double.POSITIVE_INFINITY;
-    }
-
-    @Override
-    public double maxPressure(boolean denser) {
-        return Double.POSITIVE_INFINITY;
-    }
-
-    @Override
-    public void requireKnown(Variable variable, double got, double lower, double upper) {
-        // all of the boundary is known
     }
 }

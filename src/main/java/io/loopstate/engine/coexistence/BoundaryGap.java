@@ -1,13 +1,9 @@
 package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.coexistence.BoundarySolver.Condition;
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.numerics.ChebyshevPieces;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -29,83 +25,76 @@ final class BoundaryGap implements BoundaryMiddle {
     private static final double JUMP = 0.2;
 
     private static final double WIDTH = 0.05;
-    /** Keeps the rounding of a place on the series off the gap. */
-    private static final double WITHIN = 1 - 1e-6;
-
-    private static final double ROUNDING = 1e-12;
 
     private final BoundaryBranches branches;
     private final BoundaryPoint critical;
-    private final BoundaryPoint lastBubble;
-    private final BoundaryPoint lastDew;
+    private final Ends last;
     private final double from;
     private final double to;
 
-    private BoundaryGap(
-            BoundaryBranches branches, BoundaryPoint critical, BoundaryPoint lastBubble, BoundaryPoint lastDew) {
+    private BoundaryGap(BoundaryBranches branches, BoundaryPoint critical, Ends last) {
         this.branches = branches;
         this.critical = critical;
-        this.lastBubble = lastBubble;
-        this.lastDew = lastDew;
+        this.last = last;
         // so that both lines are followed toward their ends and not past them
-        branches.bubbles().keep(lastBubble);
-        branches.dews().keep(lastDew);
-        from = Math.log(lastDew.density());
-        to = Math.log(lastBubble.density());
+        branches.bubbles().keep(last.bubble());
+        branches.dews().keep(last.dew());
+        from = Math.log(last.dew().density());
+        to = Math.log(last.bubble().density());
     }
 
-    /** Bubble and dew point at one temperature. */
-    private record Pair(BoundaryPoint bubble, BoundaryPoint dew) {
-        double temperature() {
-            return bubble.temperature();
-        }
-
-        Optional<Pair> at(Feed feed, double t) {
-            return BoundarySolver.solve(feed, Condition.TEMPERATURE, t, bubble)
-                    .filter(b -> same(b, bubble))
-                    .flatMap(b -> BoundarySolver.solve(feed, Condition.TEMPERATURE, t, dew)
-                            .filter(d -> same(d, dew))
-                            .map(d -> new Pair(b, d)));
-        }
-
-        private static boolean same(BoundaryPoint a, BoundaryPoint b) {
-            return Math.abs(a.density() / b.density() - 1) < JUMP
-                    && Math.abs(a.incipientDensity() / b.incipientDensity() - 1) < JUMP;
-        }
-    }
-
-    /** The gap, if the lines break off because of a false phase. */
-    static Optional<BoundaryGap> of(BoundaryBranches cold) {
-        Feed feed = cold.feed();
-        BoundaryNodes bubbles = new BoundaryNodes(feed, true);
-        BoundaryNodes dews = new BoundaryNodes(feed, false);
-        Pair low = new Pair(bubbles.first(), dews.first());
-        Optional<Pair> start = low.at(feed, Math.min(low.bubble.temperature(), low.dew.temperature()));
-        if (start.isEmpty()) {
-            return Optional.empty();
-        }
-        Deque<Pair> passed = new ArrayDeque<>(List.of(start.get()));
-        double factor = STEP;
+    /**
+     * The gap, if the lines break off because of a false phase.
+     *
+     * @param tried branches that may have gone over to that phase; they are followed anew
+     */
+    static Optional<BoundaryGap> of(BoundaryBranches tried) {
+        Feed feed = tried.feed();
+        BoundaryBranches branches = BoundaryBranches.from(feed, tried.minTemperature());
+        Ends start =
+                new Ends(branches.bubbles().nearestCritical(), branches.dews().nearestCritical());
+        Deque<Ends> passed = new ArrayDeque<>();
+        at(feed, start, Math.min(start.bubble().temperature(), start.dew().temperature()))
+                .ifPresent(passed::add);
+        double factor = passed.isEmpty() ? 1 : STEP;
         while (factor > 1 + CLOSE) {
-            Pair last = passed.getLast();
-            Optional<Pair> next = last.at(feed, last.temperature() * factor);
+            Ends last = passed.getLast();
+            Optional<Ends> next = at(feed, last, last.bubble().temperature() * factor);
             next.ifPresent(passed::addLast);
             factor = next.isPresent() ? factor : Math.sqrt(factor);
         }
-        double highest = BELOW * passed.getLast().temperature();
-        passed.removeIf(pair -> pair.temperature() > highest);
-        return passed.getLast().at(feed, highest).flatMap(end -> before(cold, end));
+        if (passed.isEmpty()) {
+            return Optional.empty();
+        }
+        double highest = BELOW * passed.getLast().bubble().temperature();
+        passed.removeIf(ends -> ends.bubble().temperature() > highest);
+        return Optional.ofNullable(passed.peekLast())
+                .flatMap(ends -> at(feed, ends, highest))
+                .flatMap(ends -> before(branches, ends));
     }
 
-    /** The gap from a pair of points to the critical point, unless that is too far. */
-    private static Optional<BoundaryGap> before(BoundaryBranches cold, Pair end) {
-        Feed feed = cold.feed();
-        BoundaryPoint critical =
-                CriticalMixturePoint.near(feed, end.temperature(), Math.sqrt(end.bubble.density() * end.dew.density()));
-        double share = end.temperature() / critical.temperature();
+    private static Optional<Ends> at(Feed feed, Ends from, double t) {
+        return BoundarySolver.solve(feed, Condition.TEMPERATURE, t, from.bubble())
+                .filter(bubble -> same(bubble, from.bubble()))
+                .flatMap(bubble -> BoundarySolver.solve(feed, Condition.TEMPERATURE, t, from.dew())
+                        .filter(dew -> same(dew, from.dew()))
+                        .map(dew -> new Ends(bubble, dew)));
+    }
+
+    private static boolean same(BoundaryPoint a, BoundaryPoint b) {
+        return Math.abs(a.density() / b.density() - 1) < JUMP
+                && Math.abs(a.incipientDensity() / b.incipientDensity() - 1) < JUMP;
+    }
+
+    /** The gap from both ends to the critical point, unless that is too far. */
+    private static Optional<BoundaryGap> before(BoundaryBranches branches, Ends ends) {
+        BoundaryPoint critical = CriticalMixturePoint.near(
+                branches.feed(),
+                ends.bubble().temperature(),
+                Math.sqrt(ends.bubble().density() * ends.dew().density()));
+        double share = ends.bubble().temperature() / critical.temperature();
         return share > NARROWEST && share < 1
-                ? Optional.of(new BoundaryGap(
-                        BoundaryBranches.from(feed, cold.minTemperature()), critical, end.bubble, end.dew))
+                ? Optional.of(new BoundaryGap(branches, critical, ends))
                 : Optional.empty();
     }
 
@@ -117,8 +106,8 @@ final class BoundaryGap implements BoundaryMiddle {
     /** A straight line across the gap holds its place. */
     @Override
     public ChebyshevPieces pieces(ToDoubleFunction<BoundaryPoint> value) {
-        double dew = value.applyAsDouble(lastDew);
-        double bubble = value.applyAsDouble(lastBubble);
+        double dew = value.applyAsDouble(last.dew());
+        double bubble = value.applyAsDouble(last.bubble());
         DoubleUnaryOperator across = s -> dew + (bubble - dew) * (s - from) / (to - from);
         return ChebyshevPieces.graded(
                         s -> value.applyAsDouble(branches.dews().at(s)), from, branches.thin(), WIDTH, TOLERANCE)
@@ -138,30 +127,7 @@ final class BoundaryGap implements BoundaryMiddle {
     }
 
     @Override
-    public boolean hidden() {
-        return true;
-    }
-
-    @Override
-    public double maxTemperature() {
-        return lastBubble.temperature() * WITHIN;
-    }
-
-    @Override
-    public double maxPressure(boolean denser) {
-        return (denser ? lastBubble : lastDew).pressure() * WITHIN;
-    }
-
-    @Override
-    public void requireKnown(Variable variable, double got, double lower, double upper) {
-        if (got > upper * (1 + ROUNDING)) {
-            throw EngineException.of(
-                    ErrorCode.OUT_OF_RANGE,
-                    "between here and its critical point the model of this mixture has a false phase",
-                    variable,
-                    got,
-                    lower,
-                    upper);
-        }
+    public Optional<Ends> ends() {
+        return Optional.of(last);
     }
 }

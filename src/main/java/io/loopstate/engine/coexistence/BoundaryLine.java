@@ -2,7 +2,6 @@ package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.numerics.ChebyshevPieces;
 import io.loopstate.engine.numerics.Roots;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Temperature or pressure along the phase boundary, a function of s = ln(density) with one maximum, and its inverse on both
@@ -16,31 +15,50 @@ final class BoundaryLine {
     private static final double FIRST_WIDTH = 0.05;
     private static final double ROOT = 1e-15;
 
-    private final ChebyshevPieces values;
-    private final ChebyshevPieces slopes;
+    private final Branches branches;
     private final ChebyshevPieces inverse;
-    private final double topPlace;
-    private final double top;
 
-    private BoundaryLine(ChebyshevPieces values, ChebyshevPieces slopes, double topPlace, double top, double[] ends) {
-        this.values = values;
-        this.slopes = slopes;
-        this.topPlace = topPlace;
-        this.top = top;
-        DoubleUnaryOperator place = this::search;
-        double dense = Math.sqrt(top - values.at(values.to()));
-        double thin = Math.sqrt(top - values.at(values.from()));
-        if (ends.length == 0) {
-            double near = Math.min(FIRST_WIDTH, Math.min(dense, thin));
-            inverse = ChebyshevPieces.graded(place, -near, -thin, near, TOLERANCE)
-                    .then(ChebyshevPieces.fit(place, -near, near, TOLERANCE))
-                    .then(ChebyshevPieces.graded(place, near, dense, near, TOLERANCE));
-        } else {
-            double a = Math.sqrt(top - values.at(ends[0]));
-            double b = Math.sqrt(top - values.at(ends[1]));
-            inverse = ChebyshevPieces.graded(place, -a, -thin, FIRST_WIDTH, TOLERANCE)
-                    .then(ChebyshevPieces.single(x -> ends[0] + (ends[1] - ends[0]) * (x + a) / (a + b), -a, b))
-                    .then(ChebyshevPieces.graded(place, b, dense, FIRST_WIDTH, TOLERANCE));
+    private BoundaryLine(Branches branches, ChebyshevPieces inverse) {
+        this.branches = branches;
+        this.inverse = inverse;
+    }
+
+    /**
+     * Values over s on both sides of a place, where the highest one is or would be.
+     *
+     * @param values ln T or ln p
+     * @param topPlace the place that divides them
+     * @param top a value above all others
+     */
+    private record Branches(ChebyshevPieces values, ChebyshevPieces slopes, double topPlace, double top) {
+        /** How far, in x, the value at s is from the top. */
+        double distance(double s) {
+            return Math.sqrt(top - values.at(s));
+        }
+
+        /** The s at a distance, on the dense side where that is positive. */
+        double search(double x) {
+            double value = top - x * x;
+            double lower = x > 0 ? topPlace : values.from();
+            double upper = x > 0 ? values.to() : topPlace;
+            return Roots.newton(
+                    s -> new Roots.ValueSlope(values.at(s) - value, slopes.at(s)),
+                    lower,
+                    upper,
+                    0.5 * (lower + upper),
+                    ROOT,
+                    x < 0,
+                    "place on the phase boundary");
+        }
+
+        /** The inverse beyond a distance on each side, and what lies between them. */
+        BoundaryLine inverted(double thin, ChebyshevPieces between, double dense, double width) {
+            return new BoundaryLine(
+                    this,
+                    ChebyshevPieces.graded(this::search, -thin, -distance(values.from()), width, TOLERANCE)
+                            .then(between)
+                            .then(ChebyshevPieces.graded(
+                                    this::search, dense, distance(values.to()), width, TOLERANCE)));
         }
     }
 
@@ -54,56 +72,50 @@ final class BoundaryLine {
     static BoundaryLine closed(ChebyshevPieces values, double low, double high) {
         ChebyshevPieces slopes = values.derivative();
         double topPlace = Roots.brent(slopes::at, low, high, ROOT, "top of the phase boundary");
-        return new BoundaryLine(values, slopes, topPlace, values.at(topPlace), new double[0]);
+        Branches branches = new Branches(values, slopes, topPlace, values.at(topPlace));
+        double near = Math.min(FIRST_WIDTH, Math.min(branches.distance(values.to()), branches.distance(values.from())));
+        return branches.inverted(near, ChebyshevPieces.fit(branches::search, -near, near, TOLERANCE), near, near);
     }
 
     /**
-     * A line with a gap around its highest point.
+     * A line with a gap around its highest point; a straight line holds the place of what is not known.
      *
      * @param from the s at which the gap begins
      * @param to the s at which it ends
      * @param top a value above all others
      */
     static BoundaryLine open(ChebyshevPieces values, double from, double to, double top) {
-        return new BoundaryLine(values, values.derivative(), 0.5 * (from + to), top, new double[] {from, to});
-    }
-
-    private double search(double x) {
-        double value = top - x * x;
-        double lower = x > 0 ? topPlace : values.from();
-        double upper = x > 0 ? values.to() : topPlace;
-        return Roots.newton(
-                s -> new Roots.ValueSlope(values.at(s) - value, slopes.at(s)),
-                lower,
-                upper,
-                0.5 * (lower + upper),
-                ROOT,
-                x < 0,
-                "place on the phase boundary");
+        Branches branches = new Branches(values, values.derivative(), 0.5 * (from + to), top);
+        double thin = branches.distance(from);
+        double dense = branches.distance(to);
+        ChebyshevPieces across =
+                ChebyshevPieces.single(x -> from + (to - from) * (x + thin) / (thin + dense), -thin, dense);
+        return branches.inverted(thin, across, dense, FIRST_WIDTH);
     }
 
     /** ln of the highest value. */
     double top() {
-        return top;
+        return branches.top();
     }
 
     /** Where the highest value is. */
     double topPlace() {
-        return topPlace;
+        return branches.topPlace();
     }
 
     /** Value at an end, the dense one or the thin one. */
     double lowest(boolean dense) {
-        return values.at(dense ? values.to() : values.from());
+        return branches.values()
+                .at(dense ? branches.values().to() : branches.values().from());
     }
 
     double at(double s) {
-        return values.at(s);
+        return branches.values().at(s);
     }
 
     /** The place of a value (its logarithm) below the top. */
     double place(double value, boolean dense) {
-        double x = Math.sqrt(Math.max(top - value, 0));
+        double x = Math.sqrt(Math.max(branches.top() - value, 0));
         return inverse.at(dense ? x : -x);
     }
 }

@@ -1,8 +1,8 @@
 package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.numerics.ChebyshevPieces;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** How bubble and dew line come together: in a critical point, or in a gap where the model has a false phase. */
@@ -29,15 +29,11 @@ interface BoundaryMiddle {
     /** Whether the series are as good near the critical point as elsewhere. */
     boolean converged();
 
-    /** Whether there is a gap, which hides the highest temperature and pressure. */
-    boolean hidden();
+    /** Where the lines break off before a gap; empty where all of the boundary is known. */
+    default Optional<Ends> ends() {
+        return Optional.empty();
+    }
 
-    /** Highest temperature that is known, K. */
-    double maxTemperature();
-
-    /** Highest pressure that is known on the denser or the thinner side, Pa. */
-    double maxPressure(boolean denser);
-
-    /** Refuses a temperature (K) or pressure (Pa) above the highest known. */
-    void requireKnown(Variable variable, double got, double lower, double upper);
+    /** The last bubble and dew point, at one temperature. */
+    record Ends(BoundaryPoint bubble, BoundaryPoint dew) {}
 }

@@ -44,9 +44,9 @@ final class BoundaryNodes {
         throw EngineException.of(ErrorCode.NOT_CONVERGED, "first point of the phase boundary of the mixture");
     }
 
-    /** Any point of the branch. */
-    BoundaryPoint first() {
-        return solved.firstEntry().getValue();
+    /** The known point in which both phases are most alike. */
+    BoundaryPoint nearestCritical() {
+        return (bubble ? solved.firstEntry() : solved.lastEntry()).getValue();
     }
 
     /** Takes a converged point of the branch. */
@@ -133,8 +133,7 @@ final class BoundaryNodes {
     /** Follows the branch to where both phases are nearly as dense and returns that point. */
     BoundaryPoint nearCritical() {
         while (true) {
-            BoundaryPoint last =
-                    bubble ? solved.firstEntry().getValue() : solved.lastEntry().getValue();
+            BoundaryPoint last = nearestCritical();
             double ratio = Math.abs(Math.log(last.density() / last.incipientDensity()));
             if (ratio < NEAR_CRITICAL) {
                 return last;

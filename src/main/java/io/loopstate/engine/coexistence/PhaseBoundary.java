@@ -1,6 +1,8 @@
 package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.coexistence.BoundarySolver.Condition;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.numerics.ChebyshevPieces;
 
@@ -18,6 +20,8 @@ public final class PhaseBoundary {
 
     /** Share of the highest temperature from which on non-analytic terms slow the convergence of a series. */
     private static final double NEAR_TOP = 0.95;
+    /** Keeps the rounding of a place on the series off a gap. */
+    private static final double WITHIN = 1 - 1e-6;
 
     private final Feed feed;
     private final BoundaryMiddle middle;
@@ -31,7 +35,7 @@ public final class PhaseBoundary {
 
     /**
      * @param minTemperature K; the line ends above it where the model has two liquids
-     * @throws io.loopstate.engine.error.EngineException NOT_CONVERGED where the mixture has no boundary of the usual form
+     * @throws EngineException NOT_CONVERGED where the mixture has no boundary of the usual form
      */
     public PhaseBoundary(Feed feed, double minTemperature) {
         this.feed = feed;
@@ -69,22 +73,21 @@ public final class PhaseBoundary {
         return oneLiquidAbove;
     }
 
-    /**
-     * Highest temperature (K) at which the boundary is known: that of {@link #hottest} unless a false phase of the model
-     * lies before it.
-     */
+    /** Highest temperature (K) at which the boundary is known: that of {@link #hottest} unless a false phase lies before it. */
     public double maxTemperature() {
-        return middle.maxTemperature();
+        return middle.ends()
+                .map(ends -> ends.bubble().temperature() * WITHIN)
+                .orElseGet(() -> hottest().temperature());
     }
 
     /** The cricondentherm: the point of the highest temperature; the critical point where a false phase hides it. */
     public BoundaryPoint hottest() {
-        return middle.hidden() ? critical() : at(temperature.topPlace());
+        return middle.ends().isPresent() ? critical() : at(temperature.topPlace());
     }
 
     /** The cricondenbar: the point of the highest pressure; the critical point where a false phase hides it. */
     public BoundaryPoint tightest() {
-        return middle.hidden() ? critical() : at(pressure.topPlace());
+        return middle.ends().isPresent() ? critical() : at(pressure.topPlace());
     }
 
     /** Lowest pressure at which there are both a bubble and a dew point, Pa. */
@@ -94,16 +97,34 @@ public final class PhaseBoundary {
 
     /** The point at a temperature (K) below the highest: of the two, the denser or the thinner. */
     public BoundaryPoint atTemperature(double t, boolean denser) {
-        middle.requireKnown(Variable.TEMPERATURE, t, minTemperature, middle.maxTemperature());
+        middle.ends()
+                .ifPresent(ends -> requireKnown(
+                        Variable.TEMPERATURE, t, minTemperature, ends.bubble().temperature()));
         double s = temperature.place(Math.log(t), denser);
         return polished(Condition.TEMPERATURE, t, point(t, Math.exp(pressure.at(s)), s));
     }
 
     /** The point at a pressure (Pa) below the highest: of the two, the denser, colder one or the thinner, hotter one. */
     public BoundaryPoint atPressure(double p, boolean denser) {
-        middle.requireKnown(Variable.PRESSURE, p, minPressure(), middle.maxPressure(denser));
+        middle.ends()
+                .map(ends -> denser ? ends.bubble() : ends.dew())
+                .ifPresent(end -> requireKnown(Variable.PRESSURE, p, minPressure(), end.pressure()));
         double s = pressure.place(Math.log(p), denser);
         return polished(Condition.PRESSURE, p, point(Math.exp(temperature.at(s)), p, s));
+    }
+
+    /** Refuses what lies in the gap at a false phase. */
+    private static void requireKnown(Variable variable, double got, double lower, double end) {
+        double upper = end * WITHIN;
+        if (got > upper) {
+            throw EngineException.of(
+                    ErrorCode.OUT_OF_RANGE,
+                    "between here and its critical point the model of this mixture has a false phase",
+                    variable,
+                    got,
+                    lower,
+                    upper);
+        }
     }
 
     /** The converged point, or the one given where it is too close to the critical point. */

@@ -3,6 +3,7 @@ package io.loopstate.engine.component;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.property.State;
 
 /**
  * The evaporating pressure at which the mean of the temperature at the evaporator's inlet and the dew temperature has a given
@@ -30,15 +31,11 @@ public final class EvaporatorMean {
         this.pressureDrop = pressureDrop;
     }
 
-    /** Temperature at the inlet, K, for a pressure (Pa) at the outlet. */
-    public double inlet(double pressure) {
-        return equilibrium.atPressureEnthalpy(pressure + pressureDrop, enthalpy).temperature();
-    }
-
     /** The mean, K, for a pressure (Pa) at the outlet. */
-    public double at(double pressure) {
-        double dew = equilibrium.saturationAtPressure(pressure).dew().temperature();
-        return (inlet(pressure) + dew) / 2;
+    private double at(double pressure) {
+        State inlet = equilibrium.atPressureEnthalpy(pressure + pressureDrop, enthalpy);
+        State dew = equilibrium.saturationAtPressure(pressure).dew();
+        return (inlet.temperature() + dew.temperature()) / 2;
     }
 
     /**

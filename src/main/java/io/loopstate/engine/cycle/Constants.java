@@ -1,15 +1,15 @@
 package io.loopstate.engine.cycle;
 
-/** Physical and unit constants of this package. */
-final class Constants {
+/** Physical and unit constants. */
+public final class Constants {
     /**
      * Btu/h in one W, with the International Table Btu of 1055.05585262 J. Source: NIST Special Publication 811 (2008),
      * appendix B.
      */
-    static final double BTU_PER_HOUR_PER_WATT = 3600 / 1055.05585262;
+    public static final double BTU_PER_HOUR_PER_WATT = 3600 / 1055.05585262;
 
     /** W in one ton of refrigeration, 12 000 Btu/h. Source: the same. */
-    static final double WATT_PER_TON = 12_000 / BTU_PER_HOUR_PER_WATT;
+    public static final double WATT_PER_TON = 12_000 / BTU_PER_HOUR_PER_WATT;
 
     /**
      * Gas constant of dry air, J/(kg K). Source: ASHRAE Handbook - Fundamentals 2017, chapter 1, equation 1 (from memory).

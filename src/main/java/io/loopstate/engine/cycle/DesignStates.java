@@ -79,12 +79,8 @@ record DesignStates(
         }
         double condensing = Inputs.trace("condensing", () -> spec.condensing().pressure(equilibrium));
         State valveInlet = valveInlet(equilibrium, condenserOutlet(equilibrium, condensing, spec), spec);
-        return mean(equilibrium, valveInlet, spec).pressure(level.value());
-    }
-
-    private static EvaporatorMean mean(Equilibrium equilibrium, State valveInlet, DesignCycle.Spec spec) {
-        return new EvaporatorMean(
-                equilibrium, valveInlet.specificEnthalpy(), spec.losses().evaporatorPressureDrop());
+        double drop = spec.losses().evaporatorPressureDrop();
+        return new EvaporatorMean(equilibrium, valveInlet.specificEnthalpy(), drop).pressure(level.value());
     }
 
     private static State condenserOutlet(Equilibrium equilibrium, double condensing, DesignCycle.Spec spec) {

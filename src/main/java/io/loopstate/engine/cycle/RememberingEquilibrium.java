@@ -13,12 +13,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * An equilibrium that computes the saturation at each pressure once: a cycle needs the same two pressures many times, and
- * for a blend each costs a whole iteration. Lives for one calculation in one thread.
+ * An equilibrium that computes the saturation and every state at a pressure once: a calculation asks for the same few many
+ * times, and for a blend each costs a whole iteration. Lives for one calculation in one thread.
  */
 public final class RememberingEquilibrium implements Equilibrium {
+    private record Key(Variable variable, double pressure, double value) {}
+
     private final Equilibrium equilibrium;
     private final Map<Double, Saturation> saturations = new HashMap<>();
+    private final Map<Key, State> states = new HashMap<>();
 
     /** In front of an equilibrium. */
     public RememberingEquilibrium(Equilibrium equilibrium) {
@@ -47,17 +50,23 @@ public final class RememberingEquilibrium implements Equilibrium {
 
     @Override
     public State atPressureTemperature(double pressure, double temperature) {
-        return equilibrium.atPressureTemperature(pressure, temperature);
+        return states.computeIfAbsent(
+                new Key(Variable.TEMPERATURE, pressure, temperature),
+                key -> equilibrium.atPressureTemperature(pressure, temperature));
     }
 
     @Override
     public State atPressureEnthalpy(double pressure, double specificEnthalpy) {
-        return equilibrium.atPressureEnthalpy(pressure, specificEnthalpy);
+        return states.computeIfAbsent(
+                new Key(Variable.SPECIFIC_ENTHALPY, pressure, specificEnthalpy),
+                key -> equilibrium.atPressureEnthalpy(pressure, specificEnthalpy));
     }
 
     @Override
     public State atPressureEntropy(double pressure, double specificEntropy) {
-        return equilibrium.atPressureEntropy(pressure, specificEntropy);
+        return states.computeIfAbsent(
+                new Key(Variable.SPECIFIC_ENTROPY, pressure, specificEntropy),
+                key -> equilibrium.atPressureEntropy(pressure, specificEntropy));
     }
 
     @Override

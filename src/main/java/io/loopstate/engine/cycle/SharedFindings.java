@@ -48,6 +48,25 @@ public final class SharedFindings {
         }
     }
 
+    /** The airflow of a comfort evaporator for each ton of refrigeration, m3/s. */
+    public static void evaporatorAirflow(Findings findings, double airflowPerTon) {
+        String message = "The airflow for each ton is outside the usual range of a comfort evaporator.";
+        findings.below(
+                Guideline.MIN_EVAPORATOR_AIRFLOW,
+                airflowPerTon,
+                FindingCode.UNUSUAL_AIRFLOW,
+                Severity.CAUTION,
+                "airflowPerTon",
+                message + " Little air makes the coil cold and the suction low: check filter, coil, belt and duct.");
+        findings.above(
+                Guideline.MAX_EVAPORATOR_AIRFLOW,
+                airflowPerTon,
+                FindingCode.UNUSUAL_AIRFLOW,
+                Severity.NOTE,
+                "airflowPerTon",
+                message + " Much air dries little; freezers and coolers run so on purpose.");
+    }
+
     /** Near the critical pressure on the high side, or beyond it. Pressures in Pa. */
     public static void critical(Findings findings, double pressure, double criticalPressure) {
         if (pressure >= criticalPressure) {

@@ -37,8 +37,8 @@ public record AirFactors(double sensible, double total, double latent) {
                 dryAir * air.heatCapacity(), dryAir, dryAir * (air.vaporEnthalpy() - waterEnthalpy(condensate)));
     }
 
-    /** J/kg, 0 at 0 degC. */
-    static double waterEnthalpy(double temperature) {
+    /** Of liquid water at a temperature (K), J/kg, 0 at 0 degC. */
+    public static double waterEnthalpy(double temperature) {
         return WATER_HEAT_CAPACITY * (temperature - 273.15);
     }
 }

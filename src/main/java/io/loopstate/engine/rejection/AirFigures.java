@@ -1,6 +1,7 @@
 package io.loopstate.engine.rejection;
 
 import io.loopstate.engine.air.AirState;
+import io.loopstate.engine.cycle.Constants;
 import io.loopstate.engine.rejection.AirSide.Coil;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,8 +41,6 @@ public record AirFigures(
         AirFactors standardFactors,
         double airflowPerTon,
         Optional<Refrigerant> refrigerant) {
-    private static final double WATT_PER_TON = 12_000 * 1055.05585262 / 3600;
-
     /**
      * Against the temperature of the refrigerant.
      *
@@ -95,7 +94,7 @@ public record AirFigures(
                 change,
                 AirFactors.of(entering, leaving.dryBulb()),
                 AirFactors.of(entering, AirBalance.STANDARD_DENSITY, leaving.dryBulb()),
-                flow * entering.specificVolume() / balance.heat() * WATT_PER_TON,
+                flow * entering.specificVolume() / balance.heat() * Constants.WATT_PER_TON,
                 spec.saturationTemperature().isPresent() ? Optional.of(refrigerant(spec, balance)) : Optional.empty());
     }
 

@@ -7,6 +7,7 @@ import io.loopstate.engine.cycle.Findings;
 import io.loopstate.engine.cycle.Guideline;
 import io.loopstate.engine.cycle.QuantityKind;
 import io.loopstate.engine.cycle.Severity;
+import io.loopstate.engine.cycle.SharedFindings;
 import io.loopstate.engine.rejection.AirSide.Coil;
 import java.util.List;
 
@@ -97,21 +98,7 @@ final class AirSideFindings {
     }
 
     private static void evaporator(Findings findings, AirFigures figures) {
-        String message = "The airflow for each ton of heat is outside the usual range of a comfort evaporator.";
-        findings.below(
-                Guideline.MIN_EVAPORATOR_AIRFLOW,
-                figures.airflowPerTon(),
-                FindingCode.UNUSUAL_AIRFLOW,
-                Severity.CAUTION,
-                "airflowPerTon",
-                message + " Little air makes the coil cold and the suction low: check filter, coil, belt and duct.");
-        findings.above(
-                Guideline.MAX_EVAPORATOR_AIRFLOW,
-                figures.airflowPerTon(),
-                FindingCode.UNUSUAL_AIRFLOW,
-                Severity.NOTE,
-                "airflowPerTon",
-                message + " Much air dries little; freezers and coolers run so on purpose.");
+        SharedFindings.evaporatorAirflow(findings, figures.airflowPerTon());
         if (figures.condensate() < -SMALL) {
             findings.add(
                     FindingCode.IMPLAUSIBLE_READING,

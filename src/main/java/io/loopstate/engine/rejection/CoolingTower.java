@@ -1,6 +1,7 @@
 package io.loopstate.engine.rejection;
 
 import io.loopstate.engine.component.Require;
+import io.loopstate.engine.cycle.Constants;
 import java.util.OptionalDouble;
 
 /**
@@ -21,7 +22,7 @@ public record CoolingTower(
         double range,
         OptionalDouble approach) {
     /** W in a nominal tower ton: an evaporator's ton and a quarter of it on top. Common practice, no source. */
-    static final double WATT_PER_TOWER_TON = 15_000 * 1055.05585262 / 3600;
+    static final double WATT_PER_TOWER_TON = 15_000 / Constants.BTU_PER_HOUR_PER_WATT;
 
     /**
      * What is known of the tower.

@@ -154,7 +154,7 @@ public final class BalanceMapping {
                         request.arrangement() == null
                                 ? Arrangement.CROSS_FLOW
                                 : Arrangement.valueOf(request.arrangement().name()),
-                        fan(request)));
+                        CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft())));
     }
 
     private static AirSide.Airflow airflow(AirFlowRequest request) {
@@ -163,22 +163,7 @@ public final class BalanceMapping {
 
     private static Conductance conductance(BalanceCondenserRequest request) {
         ZoneConductances zones = request.zoneConductances();
-        return zones == null
-                ? Conductance.uniform(request.conductance().value())
-                : new Conductance(
-                        zones.desuperheating().value(),
-                        zones.condensing().value(),
-                        zones.subcooling().value());
-    }
-
-    private static AirCooledCondenser.Fan fan(BalanceCondenserRequest request) {
-        AirCooledCondenser.Fan usual = AirCooledCondenser.Fan.full();
-        boolean assumed = request.airflowExponent() == null;
-        return new AirCooledCondenser.Fan(
-                request.fanSpeed() == null ? usual.speed() : request.fanSpeed(),
-                assumed ? usual.exponent() : request.airflowExponent(),
-                assumed,
-                request.naturalDraft() == null ? usual.naturalDraft() : request.naturalDraft());
+        return zones == null ? Conductance.uniform(request.conductance().value()) : CoilMapping.zones(zones);
     }
 
     private static EvaporatorSide evaporator(Input<BalanceRequest> input) {

@@ -12,6 +12,7 @@ import io.loopstate.web.dto.CoilReply;
 import io.loopstate.web.dto.CoilRequest;
 import io.loopstate.web.dto.CoilZoneFigures;
 import io.loopstate.web.dto.CoilZoneName;
+import io.loopstate.web.dto.ZoneConductances;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,7 +66,7 @@ public final class CoilMapping {
                 Optional.ofNullable(request.condensing())
                         .map(level -> input.engine("condensing", () -> OutletConditions.level(level))),
                 conductance(request),
-                fan(request),
+                fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
                 new AirCooledCondenser.Dirt(Si.orZero(request.foulingResistance()), Si.optional(request.area())),
                 Si.optional(request.cleanConductance()),
                 Guidances.of(input),
@@ -118,20 +119,24 @@ public final class CoilMapping {
     private static Optional<Conductance> conductance(CoilRequest request) {
         return request.zoneConductances() == null
                 ? Optional.ofNullable(request.conductance()).map(whole -> Conductance.uniform(whole.value()))
-                : Optional.of(new Conductance(
-                        request.zoneConductances().desuperheating().value(),
-                        request.zoneConductances().condensing().value(),
-                        request.zoneConductances().subcooling().value()));
+                : Optional.of(zones(request.zoneConductances()));
     }
 
-    private static AirCooledCondenser.Fan fan(CoilRequest request) {
+    static Conductance zones(ZoneConductances zones) {
+        return new Conductance(
+                zones.desuperheating().value(),
+                zones.condensing().value(),
+                zones.subcooling().value());
+    }
+
+    /** The fan; {@code null} for what is as usual. */
+    static AirCooledCondenser.Fan fan(Double speed, Double exponent, Double naturalDraft) {
         AirCooledCondenser.Fan usual = AirCooledCondenser.Fan.full();
-        boolean assumed = request.airflowExponent() == null;
         return new AirCooledCondenser.Fan(
-                request.fanSpeed() == null ? usual.speed() : request.fanSpeed(),
-                assumed ? usual.exponent() : request.airflowExponent(),
-                assumed,
-                request.naturalDraft() == null ? usual.naturalDraft() : request.naturalDraft());
+                speed == null ? usual.speed() : speed,
+                exponent == null ? usual.exponent() : exponent,
+                exponent == null,
+                naturalDraft == null ? usual.naturalDraft() : naturalDraft);
     }
 
     private static CoilReply reply(Input<CoilRequest> input, AirCooledCondenser.Result result, Trust trust) {

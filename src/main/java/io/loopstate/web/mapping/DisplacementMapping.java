@@ -2,6 +2,7 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.compression.DisplacementRating;
 import io.loopstate.engine.compression.EnergyBalance;
+import io.loopstate.engine.cycle.Constants;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.DisplacementReply;
 import io.loopstate.web.dto.DisplacementRequest;
@@ -12,9 +13,6 @@ import io.loopstate.web.dto.MachineFigures;
 
 /** A compressor of known displacement. */
 public final class DisplacementMapping {
-    /** Btu/h per W: NIST Special Publication 811, appendix B. */
-    private static final double BTU_PER_HOUR_PER_WATT = 3600 / 1055.05585262;
-
     /** The calculation. */
     public static final Operation<
                     DisplacementRequest, DisplacementRating.Spec, DisplacementRating.Result, DisplacementReply>
@@ -121,6 +119,6 @@ public final class DisplacementMapping {
                 out.of(QuantityKind.POWER, balance.heatRejected()),
                 balance.residual(),
                 balance.coefficientOfPerformance(),
-                balance.coefficientOfPerformance() * BTU_PER_HOUR_PER_WATT);
+                balance.coefficientOfPerformance() * Constants.BTU_PER_HOUR_PER_WATT);
     }
 }

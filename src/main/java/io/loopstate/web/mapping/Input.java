@@ -92,18 +92,9 @@ public final class Input<T> {
     /** The standard atmosphere at the altitude that a member states; empty where none is, or after a fault. */
     Optional<Atmosphere> atmosphereAt(String path) {
         OptionalDouble altitude = si(path);
-        if (altitude.isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(Atmosphere.atAltitude(altitude.getAsDouble()));
-        } catch (UnitFault fault) {
-            faults.add(
-                    path,
-                    UnitProblems.kind(fault.code()),
-                    UnitProblems.fault(source.value(path).orElseThrow(), fault));
-            return Optional.empty();
-        }
+        return altitude.isEmpty()
+                ? Optional.empty()
+                : RequestReader.attempt(path, source, faults, () -> Atmosphere.atAltitude(altitude.getAsDouble()));
     }
 
     /** The correlations of its transport properties; empty for a blend, for which nothing is estimated. */

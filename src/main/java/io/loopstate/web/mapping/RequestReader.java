@@ -137,7 +137,8 @@ public final class RequestReader {
                 .orElse(UnitSelection.of(UnitSystem.SI));
     }
 
-    private static <V> Optional<V> attempt(String path, Source source, Faults faults, Supplier<V> value) {
+    /** A value read from the text at a path; empty after a fault of its unit. */
+    static <V> Optional<V> attempt(String path, Source source, Faults faults, Supplier<V> value) {
         try {
             return Optional.of(value.get());
         } catch (UnitFault fault) {

@@ -71,7 +71,7 @@ class PhaseBoundaryTest {
     void phasesOnTheLinesAreInEquilibrium(Mixture mixture) {
         PhaseBoundary boundary = boundary(mixture);
         double lowest = Math.max(LOWEST, boundary.minTemperature());
-        boolean gap = boundary.maxTemperature() < boundary.critical().temperature();
+        boolean gap = boundary.maxTemperature() < CLOSEST * boundary.critical().temperature();
         assertThat(gap).isEqualTo(mixture.designation().equals(WITH_FALSE_PHASE));
         double highest =
                 gap ? boundary.maxTemperature() : CLOSEST * boundary.critical().temperature();

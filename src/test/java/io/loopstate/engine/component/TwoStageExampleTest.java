@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /**
  * Components put together by hand into a plant of two stages with flash intercooling. Source: P. K. Nag, Basic and Applied
  * Thermodynamics, chapter 14, example 14.5 (R-717; 119.5 and 1554.3 kPa, vapor dry at both suctions, intermediate pressure the
- * geometric mean). Values read from a transcription of the solved example. Tolerance 2 %: the book's table of ammonia is older
+ * geometric mean). Values copied from the solved example. Tolerance 2 %: the book's table of ammonia is older
  * than the equation of state, and the collection of examples allows 2 to 3 % for such.
  */
 class TwoStageExampleTest {

@@ -8,7 +8,7 @@ import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import org.junit.jupiter.api.Test;
 
-/** Published examples of clearance volumetric efficiency, read from transcriptions of the solved examples. */
+/** Published examples of clearance volumetric efficiency, copied from the solved examples. */
 class VolumetricEfficiencyTest {
     /**
      * Source: R. Joel, Basic Engineering Thermodynamics, 5th edition, example 14.1: clearance 5 %, 97 to 550 kPa, n = 1.3;

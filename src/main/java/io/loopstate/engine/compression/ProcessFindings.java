@@ -12,6 +12,7 @@ import io.loopstate.engine.cycle.QuantityKind;
 import io.loopstate.engine.cycle.Severity;
 import io.loopstate.engine.cycle.SharedFindings;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.fluid.CriticalPoint;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
 import java.util.List;
@@ -57,7 +58,13 @@ final class ProcessFindings {
         SharedFindings.wetDischarge(found, outlet);
         SharedFindings.dischargeTemperature(found, outlet.temperature());
         SharedFindings.pressureRatio(found, outlet.pressure() / inlet.pressure());
-        SharedFindings.nearCritical(found, equilibrium.refrigerant().criticalPoint(), outlet);
+        CriticalPoint critical = equilibrium.refrigerant().criticalPoint();
+        if (inlet.temperature() < critical.temperature() && outlet.pressure() < critical.pressure()) {
+            // however hot the vapor arrives, it has to condense there
+            SharedFindings.nearCritical(found, subject, outlet.pressure(), critical.pressure());
+        } else {
+            SharedFindings.nearCritical(found, critical, outlet);
+        }
         findings.addAbout(subject, found);
     }
 

@@ -195,6 +195,12 @@ class CompressionLimitsTest {
                 FindingCode.NEAR_CRITICAL,
                 "discharge",
                 "choice of this engine, no source");
+        // a poor compressor makes the vapor hot, which does not keep it from condensing there
+        about(
+                operation.apply(of(suction(4e5, Variable.SUPERHEAT, 6), 37.5e5, 0.5)),
+                FindingCode.NEAR_CRITICAL,
+                "discharge",
+                "choice of this engine, no source");
         assertThat(found(operation.apply(of(suction, 35e5, 1)), FindingCode.NEAR_CRITICAL))
                 .isEmpty();
         about(

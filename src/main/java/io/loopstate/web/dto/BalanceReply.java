@@ -23,7 +23,7 @@ public record BalanceReply(
         @Schema(required = true, ref = "MassFlow", description = "Of refrigerant.")
         Quantity massFlow,
 
-        @Schema(required = true) EnergyBalanceFigures balance,
+        @Schema(required = true) EnergyBalanceFigures energyBalance,
 
         @Schema(required = true, description = "Heat rejected over refrigerating capacity.")
         double heatRejectionFactor,

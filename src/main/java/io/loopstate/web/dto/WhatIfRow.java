@@ -26,7 +26,7 @@ public record WhatIfRow(
         @Schema(ref = "MassFlow", description = "Of refrigerant.")
         Quantity massFlow,
 
-        EnergyBalanceFigures balance,
+        EnergyBalanceFigures energyBalance,
 
         @Schema(ref = "Power") Quantity sensibleHeat,
 

@@ -82,19 +82,19 @@ class BalanceRequestsTest {
             "/evaporating/pressure",
             "/condensing/pressure",
             "/massFlow",
-            "/balance/electricalPower",
-            "/balance/refrigeratingCapacity",
+            "/energyBalance/electricalPower",
+            "/energyBalance/refrigeratingCapacity",
             "/evaporator/latentHeat",
             "/compressor/dischargeTemperature"
         }) {
             double expected = number(one, pointer);
             assertThat(number(other, pointer)).as(pointer).isCloseTo(expected, within(1e-9 * expected));
         }
-        double rejected = number(one, "/balance/heatRejected");
-        assertThat(number(one, "/balance/refrigeratingCapacity")
-                        + number(one, "/balance/suctionLineHeatGain")
-                        + number(one, "/balance/electricalPower")
-                        - number(one, "/balance/heatLoss"))
+        double rejected = number(one, "/energyBalance/heatRejected");
+        assertThat(number(one, "/energyBalance/refrigeratingCapacity")
+                        + number(one, "/energyBalance/suctionLineHeatGain")
+                        + number(one, "/energyBalance/electricalPower")
+                        - number(one, "/energyBalance/heatLoss"))
                 .isCloseTo(rejected, within(1e-9 * rejected));
     }
 
@@ -132,7 +132,7 @@ class BalanceRequestsTest {
         Service.Answer answer = Service.get(CoilMapping.OPERATION, new Requests(coil).query());
         assertThat(answer.status()).as(answer.body()).isEqualTo(200);
         double pressure = number(balance, "/condensing/pressure");
-        double heat = number(balance, "/balance/heatRejected");
+        double heat = number(balance, "/energyBalance/heatRejected");
         assertThat(number(answer.json(), "/condensing/pressure")).isCloseTo(pressure, within(1e-9 * pressure));
         assertThat(number(answer.json(), "/heatRejected")).isCloseTo(heat, within(1e-9 * heat));
         assertThat(answer.json().get("zones").size())

@@ -12,27 +12,7 @@ import java.util.stream.Collectors;
 
 /** What the contract says of requests and quantities, from the same declarations that requests are read by. */
 public final class Contract {
-    private static final Map<String, Class<?>> REQUESTS = List.of(
-                    StateMapping.OPERATION,
-                    SaturationMapping.OPERATION,
-                    TableMapping.OPERATION,
-                    MoistAirMapping.OPERATION,
-                    DesignMapping.OPERATION,
-                    ReadingsMapping.OPERATION,
-                    ProcessMapping.OPERATION,
-                    DutyMapping.OPERATION,
-                    AirSideMapping.OPERATION,
-                    DisplacementMapping.OPERATION,
-                    NameplateMapping.OPERATION,
-                    WaterSideMapping.OPERATION,
-                    CoilMapping.OPERATION,
-                    BalanceMapping.OPERATION,
-                    CylinderMapping.OPERATION,
-                    RatingMapMapping.OPERATION,
-                    FitMapping.OPERATION,
-                    CompareMapping.OPERATION,
-                    StagingMapping.OPERATION)
-            .stream()
+    private static final Map<String, Class<?>> REQUESTS = Operations.all().stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));
 

@@ -1,0 +1,51 @@
+package io.loopstate.web.mapping;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Every calculation by its name, which is its path below the version: {@code cycle-points/design}. */
+public final class Operations {
+    private static final Map<String, Operation<?, ?, ?, ?>> BY_NAME = new LinkedHashMap<>();
+
+    static {
+        BY_NAME.put("properties/state", StateMapping.OPERATION);
+        BY_NAME.put("properties/saturation", SaturationMapping.OPERATION);
+        BY_NAME.put("properties/table", TableMapping.OPERATION);
+        BY_NAME.put("properties/moist-air", MoistAirMapping.OPERATION);
+        BY_NAME.put("cycle-points/design", DesignMapping.OPERATION);
+        BY_NAME.put("cycle-points/readings", ReadingsMapping.OPERATION);
+        BY_NAME.put("compression/process", ProcessMapping.OPERATION);
+        BY_NAME.put("compression/displacement", DisplacementMapping.OPERATION);
+        BY_NAME.put("compression/cylinder", CylinderMapping.OPERATION);
+        BY_NAME.put("compression/rating-map", RatingMapMapping.OPERATION);
+        BY_NAME.put("compression/rating-map/fit", FitMapping.OPERATION);
+        BY_NAME.put("compression/rating-map/compare", CompareMapping.OPERATION);
+        BY_NAME.put("compression/staging", StagingMapping.OPERATION);
+        BY_NAME.put("compression/nameplate", NameplateMapping.OPERATION);
+        BY_NAME.put("heat-rejection/duty", DutyMapping.OPERATION);
+        BY_NAME.put("heat-rejection/air-side", AirSideMapping.OPERATION);
+        BY_NAME.put("heat-rejection/water-side", WaterSideMapping.OPERATION);
+        BY_NAME.put("heat-rejection/coil", CoilMapping.OPERATION);
+        BY_NAME.put("heat-rejection/balance", BalanceMapping.OPERATION);
+    }
+
+    private Operations() {}
+
+    /** The calculation of a name; empty where there is none. */
+    public static Optional<Operation<?, ?, ?, ?>> named(String name) {
+        return Optional.ofNullable(BY_NAME.get(name));
+    }
+
+    /** The names, in the order of the contract. */
+    public static Set<String> names() {
+        return Collections.unmodifiableSet(BY_NAME.keySet());
+    }
+
+    static Collection<Operation<?, ?, ?, ?>> all() {
+        return BY_NAME.values();
+    }
+}

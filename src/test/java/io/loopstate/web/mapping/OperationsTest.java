@@ -1,0 +1,29 @@
+package io.loopstate.web.mapping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Every calculation of the contract can be asked for by name, and nothing else. */
+class OperationsTest {
+    @Test
+    void namesAreThePathsOfTheContract() throws IOException {
+        JsonNode paths = new ObjectMapper()
+                .readTree(Path.of("openapi/openapi.json").toFile())
+                .get("paths");
+        List<String> calculations = new ArrayList<>();
+        paths.fields().forEachRemaining(entry -> {
+            if (entry.getValue().has("post") && entry.getValue().has("get")) {
+                calculations.add(entry.getKey().substring("/v1/".length()));
+            }
+        });
+        assertThat(calculations).isNotEmpty();
+        assertThat(Operations.names()).containsExactlyInAnyOrderElementsOf(calculations);
+    }
+}

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class OperationsTest {
     @Test
     void namesAreThePathsOfTheContract() throws IOException {
-        JsonNode paths = new ObjectMapper()
-                .readTree(Path.of("openapi/openapi.json").toFile())
+        JsonNode paths = new ObjectMapper(new YAMLFactory())
+                .readTree(Path.of("openapi/openapi.yaml").toFile())
                 .get("paths");
         List<String> calculations = new ArrayList<>();
         paths.fields().forEachRemaining(entry -> {

@@ -13,7 +13,6 @@ import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
-import jakarta.validation.Validator;
 
 /** Puts the engine behind the resources. */
 final class Calculations {
@@ -46,8 +45,8 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static RequestReader reader(Refrigerants refrigerants, Validator validator) {
-        return new RequestReader(refrigerants, validator);
+    static RequestReader reader(Refrigerants refrigerants) {
+        return new RequestReader(refrigerants, Constraints.validator());
     }
 
     @Produces

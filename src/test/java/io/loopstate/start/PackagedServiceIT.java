@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.loopstate.testing.RawHttp;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusIntegrationTest;
+import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,6 +32,21 @@ class PackagedServiceIT {
         RawHttp.Reply reply = RawHttp.send(server, "GET", "/v1/version?text=70%");
         assertThat(reply.status()).isEqualTo(400);
         assertThat(reply.body()).contains("\"code\":\"invalid-escape\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/q/openapi", "/q/openapi.yaml", "/q/openapi?format=yaml"})
+    void contractIsTheOneUnderVersionControl(String path) throws IOException {
+        String contract = Files.readString(Path.of("openapi", "openapi.yaml"));
+        assertThat(RawHttp.send(server, "GET", path).body()).isEqualTo(contract);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/q/openapi.json", "/q/openapi?format=json"})
+    void contractIsServedAsJsonToo(String path) {
+        RawHttp.Reply reply = RawHttp.send(server, "GET", path);
+        assertThat(reply.header("Content-Type")).startsWith("application/json");
+        assertThat(reply.body()).startsWith("{").contains("\"openapi\" : \"3.1.0\"");
     }
 
     @Test

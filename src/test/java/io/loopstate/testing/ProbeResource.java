@@ -1,7 +1,6 @@
 package io.loopstate.testing;
 
 import io.smallrye.common.annotation.NonBlocking;
-import jakarta.validation.Valid;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -21,7 +20,7 @@ public class ProbeResource {
     @Path("/echo")
     @Consumes(MediaType.APPLICATION_JSON)
     @NonBlocking
-    public Probe echo(@Valid Probe probe) {
+    public Probe echo(Probe probe) {
         return probe;
     }
 
@@ -29,7 +28,7 @@ public class ProbeResource {
     @POST
     @Path("/echo-on-worker")
     @Consumes(MediaType.APPLICATION_JSON)
-    public Probe echoOnWorker(@Valid Probe probe) {
+    public Probe echoOnWorker(Probe probe) {
         return probe;
     }
 

@@ -14,8 +14,8 @@ import io.loopstate.web.mapping.SafetyGroups;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemException;
+import io.loopstate.wiring.Constraints;
 import io.loopstate.wiring.JsonSettings;
-import jakarta.validation.Validation;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +27,7 @@ public final class Service {
     private static final Exchange EXCHANGE = new Exchange(
             new RequestReader(
                     new Refrigerants(CATALOG, new Equilibria(), new TransportLibrary(CATALOG)),
-                    Validation.buildDefaultValidatorFactory().getValidator()),
+                    Constraints.validator()),
             new Trust("test", SafetyGroups.bundled()));
 
     static {

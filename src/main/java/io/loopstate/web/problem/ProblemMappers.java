@@ -2,7 +2,6 @@ package io.loopstate.web.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import io.loopstate.engine.error.EngineException;
-import jakarta.validation.ConstraintViolationException;
 import jakarta.ws.rs.NotAcceptableException;
 import jakarta.ws.rs.NotAllowedException;
 import jakarta.ws.rs.NotFoundException;
@@ -32,16 +31,6 @@ public final class ProblemMappers {
     @ServerExceptionMapper
     public Response engine(EngineException e) {
         return reply(EngineProblems.inSi(e));
-    }
-
-    /** Broken constraints of a body or of parameters; of a reply, a defect. */
-    @ServerExceptionMapper
-    public Response validation(ConstraintViolationException e) {
-        if (ValidationProblems.aboutReply(e)) {
-            return defect(e);
-        }
-        String method = request().getMethod();
-        return reply(ValidationProblems.of(e, method.equals("GET") || method.equals("HEAD")));
     }
 
     /** No route; or, with a cause, a parameter that its converter could not read. */

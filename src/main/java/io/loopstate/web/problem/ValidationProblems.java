@@ -1,9 +1,6 @@
 package io.loopstate.web.problem;
 
 import jakarta.validation.ConstraintViolation;
-import jakarta.validation.ConstraintViolationException;
-import jakarta.validation.ElementKind;
-import jakarta.validation.Path;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -16,9 +13,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Positive;
 import jakarta.validation.constraints.PositiveOrZero;
 import java.lang.annotation.Annotation;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -40,30 +35,6 @@ public final class ValidationProblems {
             NegativeOrZero.class);
 
     private ValidationProblems() {}
-
-    /** Whether the violation is about what the service returned: a defect, not the client's fault. */
-    static boolean aboutReply(ConstraintViolationException e) {
-        return e.getConstraintViolations().stream()
-                .flatMap(violation -> nodes(violation.getPropertyPath()).stream())
-                .anyMatch(node -> node.getKind() == ElementKind.RETURN_VALUE);
-    }
-
-    static Problem of(ConstraintViolationException e, boolean inQuery) {
-        // The validator returns a set: sorted, so that the same request gets the same bytes.
-        List<Fault> faults = e.getConstraintViolations().stream()
-                .map(violation -> fault(violation, inQuery))
-                .sorted(Comparator.comparing(Fault::pointer, Comparator.nullsFirst(Comparator.naturalOrder()))
-                        .thenComparing(Fault::parameter, Comparator.nullsFirst(Comparator.naturalOrder()))
-                        .thenComparing(Fault::code)
-                        .thenComparing(Fault::detail))
-                .toList();
-        boolean onlyBounds = e.getConstraintViolations().stream().allMatch(v -> BOUNDS.contains(type(v)));
-        return Problem.of(onlyBounds ? ProblemKind.IMPOSSIBLE_INPUT : ProblemKind.INVALID_REQUEST, faults);
-    }
-
-    private static Fault fault(ConstraintViolation<?> violation, boolean inQuery) {
-        return fault(violation, (code, detail) -> place(violation.getPropertyPath(), inQuery, code, detail));
-    }
 
     /** The validator returns a set: sorted, so that the same request gets the same bytes. */
     public static <T> List<ConstraintViolation<T>> sorted(Set<ConstraintViolation<T>> violations) {
@@ -99,35 +70,5 @@ public final class ValidationProblems {
 
     private static Class<? extends Annotation> type(ConstraintViolation<?> violation) {
         return violation.getConstraintDescriptor().getAnnotation().annotationType();
-    }
-
-    /** Method and parameter lead the path of a violation; what follows the parameter is the place in it. */
-    private static Fault place(Path path, boolean inQuery, String code, String detail) {
-        List<String> names = new ArrayList<>();
-        String pointer = Pointer.ROOT;
-        String parameter = null;
-        for (Path.Node node : nodes(path)) {
-            if (node.getIndex() != null) {
-                pointer = Pointer.child(pointer, node.getIndex());
-            }
-            if (node.getKind() == ElementKind.PARAMETER) {
-                parameter = node.getName();
-            } else if (node.getKind() == ElementKind.PROPERTY) {
-                names.add(node.getName());
-                pointer = Pointer.child(pointer, node.getName());
-            }
-        }
-        if (inQuery || names.isEmpty() && parameter != null) {
-            return Fault.parameter(names.isEmpty() ? parameter : String.join(".", names), code, detail);
-        }
-        return Fault.at(pointer, code, detail);
-    }
-
-    private static List<Path.Node> nodes(Path path) {
-        List<Path.Node> result = new ArrayList<>();
-        for (Iterator<Path.Node> at = path.iterator(); at.hasNext(); ) {
-            result.add(at.next());
-        }
-        return result;
     }
 }

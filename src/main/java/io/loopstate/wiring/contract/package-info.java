@@ -1,5 +1,5 @@
 /**
- * Completes the contract while the build writes it: schemas of quantities, parameters of queries, refusals, examples. Only the
- * build uses it.
+ * Completes the contract while the build writes it: schemas of quantities, parameters of queries, refusals, examples. Serves
+ * what the build wrote.
  */
 package io.loopstate.wiring.contract;

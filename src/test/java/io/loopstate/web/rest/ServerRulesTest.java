@@ -4,7 +4,6 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
-import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
@@ -268,16 +267,6 @@ class ServerRulesTest {
         problem(echo(body), 400, "invalid-request")
                 .body("errors[0].pointer", equalTo(pointer))
                 .body("errors[0].got", equalTo(got));
-    }
-
-    @Test
-    void brokenConstraintsNameTheirPlace() {
-        problem(echo("{\"efficiency\":2,\"inner\":{}}"), 400, "invalid-request")
-                .body("errors.pointer", hasItem("#/name"))
-                .body("errors.pointer", hasItem("#/inner/name"))
-                .body("errors.pointer", hasItem("#/efficiency"));
-        problem(echo("{\"name\":\"a\",\"efficiency\":2}"), 422, "impossible-input")
-                .body("errors[0].got", equalTo("2.0"));
     }
 
     @Test

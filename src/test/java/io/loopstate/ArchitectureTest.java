@@ -73,6 +73,15 @@ class ArchitectureTest {
                             "engine.transport",
                             "engine.component")),
             entry(
+                    "engine.diagram",
+                    List.of(
+                            "engine.error",
+                            "engine.numerics",
+                            "engine.eos",
+                            "engine.fluid",
+                            "engine.property",
+                            "engine.flash")),
+            entry(
                     "engine.compression",
                     List.of(
                             "engine.error",
@@ -115,13 +124,15 @@ class ArchitectureTest {
             entry("units", List.of()),
             entry("web.dto", List.of()),
             entry("web.problem", List.of("web.dto", "engine.error")),
-            entry("web.mapping", List.of("web.dto", "web.problem", "units", "engine")),
+            entry("web.chart", List.of()),
+            entry("web.mapping", List.of("web.dto", "web.problem", "web.chart", "units", "engine")),
             entry("web.csv", List.of("web.dto", "web.problem", "web.mapping", "units", "engine")),
             entry(
                     "web.rest",
                     List.of(
                             "web.dto",
                             "web.mapping",
+                            "web.chart",
                             "web.csv",
                             "web.problem",
                             "engine.cycle",

@@ -8,6 +8,7 @@ import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.transport.TransportLibrary;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.Operation;
+import io.loopstate.web.mapping.Picture;
 import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.SafetyGroups;
@@ -63,6 +64,26 @@ public final class Service {
     public static Answer post(Operation<?, ?, ?, ?> operation, JsonNode body) {
         try {
             return new Answer(200, text(EXCHANGE.answer(operation, body, Map.of())));
+        } catch (ProblemException refusal) {
+            return answer(refusal.problem());
+        }
+    }
+
+    /** Draws the answer to a query; any exception but a refusal is a defect and passes through. */
+    public static Answer draw(Picture<?, ?, ?> picture, Map<String, String> parameters) {
+        Map<String, List<String>> query = new LinkedHashMap<>();
+        parameters.forEach((name, value) -> query.put(name, List.of(value)));
+        try {
+            return new Answer(200, EXCHANGE.draw(picture, query));
+        } catch (ProblemException refusal) {
+            return answer(refusal.problem());
+        }
+    }
+
+    /** Draws the answer to a body. */
+    public static Answer draw(Picture<?, ?, ?> picture, JsonNode body, Map<String, List<String>> parameters) {
+        try {
+            return new Answer(200, EXCHANGE.draw(picture, body, parameters));
         } catch (ProblemException refusal) {
             return answer(refusal.problem());
         }

@@ -2,6 +2,7 @@ package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.web.chart.Svg;
 import java.util.List;
 import java.util.Map;
 
@@ -34,15 +35,45 @@ public final class Exchange {
         return answer(operation, new BodySource(body, parameters));
     }
 
+    /**
+     * Draws the answer to a query.
+     *
+     * @return the picture as {@code image/svg+xml}
+     * @throws io.loopstate.web.problem.ProblemException with every fault of the request, or with the engine's error
+     */
+    public <T, S, R> String draw(Picture<T, S, R> picture, Map<String, List<String>> parameters) {
+        ChartChoice choice = ChartChoice.of(picture, parameters);
+        return draw(picture, choice, new QuerySource(choice.others()));
+    }
+
+    /**
+     * Draws the answer to a body; options may stand in the query.
+     *
+     * @return the picture as {@code image/svg+xml}
+     * @throws io.loopstate.web.problem.ProblemException with every fault of the request, or with the engine's error
+     */
+    public <T, S, R> String draw(Picture<T, S, R> picture, JsonNode body, Map<String, List<String>> parameters) {
+        ChartChoice choice = ChartChoice.of(picture, parameters);
+        return draw(picture, choice, new BodySource(body, choice.others()));
+    }
+
+    private <T, S, R> String draw(Picture<T, S, R> picture, ChartChoice choice, Source source) {
+        Input<T> input = reader.read(picture.operation().request(), source, choice.faults());
+        R result = calculate(picture.operation(), input);
+        return Svg.of(picture.drawing().of(input, result, choice.name()));
+    }
+
     private <T, S, R, A> A answer(Operation<T, S, R, A> operation, Source source) {
         Input<T> input = reader.read(operation.request(), source);
-        R result;
+        return operation.reply().of(input, calculate(operation, input), trust);
+    }
+
+    private static <T, S, R> R calculate(Operation<T, S, R, ?> operation, Input<T> input) {
         try {
             S spec = operation.spec().apply(input);
-            result = operation.engine().apply(spec);
+            return operation.engine().apply(spec);
         } catch (EngineException e) {
             throw new EngineFaults(input, operation.inputs()).problem(e);
         }
-        return operation.reply().of(input, result, trust);
     }
 }

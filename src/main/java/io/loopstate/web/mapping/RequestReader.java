@@ -30,8 +30,12 @@ public final class RequestReader {
     }
 
     <T> Input<T> read(Class<T> type, Source source) {
+        return read(type, source, new Faults());
+    }
+
+    /** As above, adding to faults that were found already. */
+    <T> Input<T> read(Class<T> type, Source source, Faults faults) {
         Shape shape = Shape.of(type);
-        Faults faults = new Faults();
         source.refuseUnknown(shape, faults);
         DecimalMark mark = decimalMark(source, faults);
         Atmosphere atmosphere = atmosphere(shape, source, mark, faults);

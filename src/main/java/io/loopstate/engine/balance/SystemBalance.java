@@ -18,6 +18,7 @@ import io.loopstate.engine.property.State;
 import io.loopstate.engine.rejection.CoilAir;
 import io.loopstate.engine.rejection.CoilZone;
 import io.loopstate.engine.rejection.CondenserCoil;
+import io.loopstate.engine.rejection.EvaporatorAir;
 import io.loopstate.engine.rejection.EvaporatorCoil;
 import java.util.ArrayList;
 import java.util.Comparator;

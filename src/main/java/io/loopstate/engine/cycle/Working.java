@@ -2,6 +2,7 @@ package io.loopstate.engine.cycle;
 
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Citation;
+import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
@@ -34,6 +35,24 @@ public final class Working {
     public Step.Term formula(String name, String formula, String source, Step.Term result, Step.Term... inputs) {
         steps.add(new Step(name, formula, List.of(inputs), result, source));
         return result;
+    }
+
+    /**
+     * What was iterated: where between which ends, in how many trials, and what was left of the equation.
+     *
+     * @param equation that had to become zero
+     * @param symbol of the unknown
+     */
+    public Step.Term search(String name, String equation, Search search, String symbol, QuantityKind kind) {
+        return formula(
+                name + ", by trial inside a bracket",
+                equation,
+                "R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 4 (from memory)",
+                of(symbol, search.root(), kind),
+                of(symbol + "_low", search.lower(), kind),
+                of(symbol + "_high", search.upper(), kind),
+                ratio("trials", search.trials()),
+                ratio("residual", search.residual()));
     }
 
     /**

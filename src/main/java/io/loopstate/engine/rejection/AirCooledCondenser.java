@@ -1,8 +1,6 @@
 package io.loopstate.engine.rejection;
 
 import io.loopstate.engine.air.AirSolver;
-import io.loopstate.engine.air.AirState;
-import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.component.Require;
@@ -39,7 +37,7 @@ public final class AirCooledCondenser {
      *     conductance}, {@code leavingDryBulb}, {@code fanSpeed}
      */
     public static Result calculate(Spec spec) {
-        CoilAir rated = air(spec);
+        CoilAir rated = CoilAir.entering(spec.atmosphere(), spec.entering(), spec.airflow());
         return spec.condensing().isPresent() ? rate(spec, rated) : predict(spec, rated);
     }
 
@@ -215,23 +213,6 @@ public final class AirCooledCondenser {
                     foulingResistance,
                     found,
                     working);
-        }
-    }
-
-    private static CoilAir air(Spec spec) {
-        AirState state = entering(spec);
-        return new CoilAir(state, spec.airflow().dryAir(state));
-    }
-
-    private static AirState entering(Spec spec) {
-        double dryBulb = spec.entering().dryBulb().orElseThrow();
-        MoistAirQuery.Known humidity =
-                spec.entering().humidity().orElse(new MoistAirQuery.Known(AirVariable.HUMIDITY_RATIO, 0));
-        try {
-            return new AirSolver(spec.atmosphere())
-                    .state(AirVariable.DRY_BULB, dryBulb, humidity.variable(), humidity.value());
-        } catch (EngineException e) {
-            throw e.about("entering." + e.input().orElseThrow());
         }
     }
 

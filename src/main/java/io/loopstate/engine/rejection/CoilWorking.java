@@ -41,6 +41,10 @@ final class CoilWorking {
                 "zone method, each zone as its own exchanger",
                 Working.ratio("sum", sum),
                 shares.toArray(Term[]::new));
+        result.operating()
+                .search()
+                .ifPresent(search -> working.search(
+                        "the condensing pressure", "1 / sum of shares - 1 = 0", search, "p_c", QuantityKind.PRESSURE));
         working.formula(
                 "air behind the coil",
                 "T_leaving = T_entering + Q / C_air",

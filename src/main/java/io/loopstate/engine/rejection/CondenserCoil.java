@@ -7,11 +7,12 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
-import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * An air-cooled condensing coil. It divides itself into desuperheating, condensing and subcooling by what each zone needs, and
@@ -70,6 +71,7 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
      * @param heat W
      * @param zones in the direction of the refrigerant; those without heat are left out
      * @param airOutlet K, mean of all air
+     * @param search of the condensing pressure, Pa; empty where it was given
      */
     public record Operating(
             Saturation saturation,
@@ -78,9 +80,14 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
             double massFlow,
             double heat,
             List<CoilZone> zones,
-            double airOutlet) {
+            double airOutlet,
+            Optional<Search> search) {
         public Operating {
             zones = List.copyOf(zones);
+        }
+
+        Operating found(Search by) {
+            return new Operating(saturation, inlet, outlet, massFlow, heat, zones, airOutlet, Optional.of(by));
         }
 
         /**
@@ -132,13 +139,15 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
         if (!(lower < upper) || share(upper, load, inlet, outlet) > 1) {
             throw noBalance(lower < upper);
         }
-        double logarithm = Roots.brent(
-                x -> 1 / share(Math.exp(x), load, inlet, outlet) - 1,
-                Math.log(lower),
-                Math.log(upper),
-                TOLERANCE,
-                "condensing pressure of a coil");
-        return operating(possible(Math.exp(logarithm), load, inlet, outlet), load, inlet, outlet);
+        Search search = Search.brent(
+                        x -> 1 / share(Math.exp(x), load, inlet, outlet) - 1,
+                        Math.log(lower),
+                        Math.log(upper),
+                        TOLERANCE,
+                        "condensing pressure of a coil")
+                .in(Math::exp);
+        return operating(possible(search.root(), load, inlet, outlet), load, inlet, outlet)
+                .found(search);
     }
 
     /** Where the need jumps to infinity the search ends on either side of the jump: the side above it is the one that works. */
@@ -178,7 +187,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
                 flow,
                 heat,
                 zones,
-                entering + heat / air.capacityRate());
+                entering + heat / air.capacityRate(),
+                Optional.empty());
     }
 
     private CoilZone zone(CoilZone.Kind kind, States states, double heat, double airInlet) {

@@ -8,9 +8,13 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
-import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.property.State;
+import io.loopstate.engine.rejection.CondenserCoil.Load;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * An air-cooled evaporating coil: one row in cross flow, which divides itself into boiling and superheating by what each zone
@@ -52,6 +56,9 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      *     cannot leave warmer than the air
      * @param airOutlet mean of all air
      * @param condensate kg/s
+     * @param zones in the direction of the refrigerant; those without heat are left out
+     * @param surface what the boiling zone's surface does to the air
+     * @param search of the evaporating pressure, Pa; empty where it was given
      */
     public record Operating(
             Saturation saturation,
@@ -61,17 +68,62 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
             double boilingShare,
             double areaLeftOver,
             AirState airOutlet,
-            double condensate) {
+            double condensate,
+            List<EvaporatorZone> zones,
+            Surface surface,
+            Optional<Search> search) {
+        public Operating {
+            zones = List.copyOf(zones);
+        }
+
+        Operating found(Search by) {
+            return new Operating(
+                    saturation,
+                    outlet,
+                    massFlow,
+                    heat,
+                    boilingShare,
+                    areaLeftOver,
+                    airOutlet,
+                    condensate,
+                    zones,
+                    surface,
+                    Optional.of(by));
+        }
+
         /** Evaporating pressure, Pa. */
         public double pressure() {
             return outlet.pressure();
         }
     }
 
-    /** The need of each zone for one kilogram per second, and what the boiling zone dries. */
-    private record Needs(Saturation saturation, State outlet, double boiling, double superheating, double wetting) {
-        double total() {
-            return boiling + superheating;
+    /**
+     * The surface of the boiling zone.
+     *
+     * @param temperature K, that of the boiling refrigerant between its inlet and its end
+     * @param gain heat of the wet surface over that of a dry one, 1 where it stays dry
+     * @param drying kg/kg by which air that meets the surface fully is dried
+     */
+    public record Surface(double temperature, double gain, double drying) {
+        /** Whether moisture condenses on it. */
+        public boolean wet() {
+            return drying > 0;
+        }
+    }
+
+    /** The need of each zone for one kilogram per second, as the share of the coil's effective air; where it lies between. */
+    private record Needs(
+            Saturation saturation,
+            State outlet,
+            double inletEnthalpy,
+            double cold,
+            double warm,
+            double boiledEnthalpy,
+            double boiling,
+            double superheating,
+            Surface surface) {
+        double rise() {
+            return outlet.specificEnthalpy() - inletEnthalpy;
         }
     }
 
@@ -85,12 +137,38 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      * @param outlet superheat, temperature or quality
      */
     public double share(double pressure, double massFlow, double inletEnthalpy, OutletCondition outlet) {
-        return massFlow * needs(pressure, inletEnthalpy, outlet).total();
+        return share(pressure, Load.massFlow(massFlow), EvaporatorInlet.enthalpy(inletEnthalpy), outlet);
+    }
+
+    /** As above, for any load and inlet. */
+    public double share(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
+        Needs needs = needs(pressure, inlet, outlet);
+        double flow = flow(load, needs);
+        return flow > 0 ? flow * total(needs) : Double.POSITIVE_INFINITY;
     }
 
     /** The flow of refrigerant, kg/s, that the coil brings to its outlet condition at a pressure; 0 where it brings none. */
     public double massFlow(double pressure, double inletEnthalpy, OutletCondition outlet) {
-        return 1 / needs(pressure, inletEnthalpy, outlet).total();
+        return 1 / total(needs(pressure, EvaporatorInlet.enthalpy(inletEnthalpy), outlet));
+    }
+
+    /**
+     * The one dry conductance, W/K, that makes a coil of this air fit a measured operation; infinite where the temperatures would
+     * have to cross. Its own conductances do not matter.
+     */
+    double fitting(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
+        Needs needs = needs(pressure, inlet, outlet);
+        double flow = flow(load, needs);
+        double gamma = flow > 0 ? flow * (needs.boiling() + needs.superheating()) : Double.POSITIVE_INFINITY;
+        return gamma < 1 ? -air.capacityRate() * Math.log1p(-gamma) : Double.POSITIVE_INFINITY;
+    }
+
+    private double total(Needs needs) {
+        return needs.boiling() / gamma(boiling) + needs.superheating() / gamma(superheating);
+    }
+
+    private static double flow(Load load, Needs needs) {
+        return load.heatGiven() ? load.value() / needs.rise() : load.value();
     }
 
     /**
@@ -102,6 +180,11 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      * @throws EngineException {@code CONTRADICTORY_INPUTS} about {@code conductance} where there is no balance
      */
     public Operating solve(double massFlow, double inletEnthalpy, OutletCondition outlet) {
+        return solve(Load.massFlow(massFlow), EvaporatorInlet.enthalpy(inletEnthalpy), outlet);
+    }
+
+    /** As above, for any load and inlet. */
+    public Operating solve(Load load, EvaporatorInlet inlet, OutletCondition outlet) {
         double entering = air.state().dryBulb();
         double lowest = Math.max(equilibrium.refrigerant().minSaturationTemperature() * (1 + 1e-9), entering - DEEPEST);
         double critical = equilibrium.refrigerant().criticalPoint().temperature();
@@ -109,27 +192,29 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
         if (!(lowest < warmest)) {
             throw noBalance();
         }
-        double lower = equilibrium.saturationAtTemperature(lowest).dew().pressure();
+        // The bubble point is the colder end of a glide: with it both lie in the range.
+        double lower = equilibrium.saturationAtTemperature(lowest).bubble().pressure();
         double upper = equilibrium.saturationAtTemperature(warmest).bubble().pressure();
         double limit = Math.min(
                 upper, 0.998 * equilibrium.refrigerant().criticalPoint().pressure());
-        if (share(lower, massFlow, inletEnthalpy, outlet) > 1 || share(limit, massFlow, inletEnthalpy, outlet) < 1) {
+        if (share(lower, load, inlet, outlet) > 1 || share(limit, load, inlet, outlet) < 1) {
             throw noBalance();
         }
-        double logarithm = Roots.brent(
-                x -> 1 / share(Math.exp(x), massFlow, inletEnthalpy, outlet) - 1,
-                Math.log(lower),
-                Math.log(limit),
-                TOLERANCE,
-                "evaporating pressure of a coil");
+        Search search = Search.brent(
+                        x -> 1 / share(Math.exp(x), load, inlet, outlet) - 1,
+                        Math.log(lower),
+                        Math.log(limit),
+                        TOLERANCE,
+                        "evaporating pressure of a coil")
+                .in(Math::exp);
         // Where the need jumps to infinity the search ends on either side of the jump: the side below it is the one
         // that works.
-        double pressure = Math.exp(logarithm);
+        double pressure = search.root();
         double p = pressure;
-        for (double step = JUMP; step < 1 && Double.isInfinite(share(p, massFlow, inletEnthalpy, outlet)); step *= 2) {
+        for (double step = JUMP; step < 1 && Double.isInfinite(share(p, load, inlet, outlet)); step *= 2) {
             p = pressure * (1 - step);
         }
-        return operating(p, massFlow, inletEnthalpy, outlet);
+        return operating(p, load, inlet, outlet).found(search);
     }
 
     private static EngineException noBalance() {
@@ -141,11 +226,18 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
 
     /** The coil at a pressure, Pa, that is known to be in balance. */
     public Operating operating(double pressure, double massFlow, double inletEnthalpy, OutletCondition outlet) {
-        Needs needs = needs(pressure, inletEnthalpy, outlet);
-        double heat = massFlow * (needs.outlet().specificEnthalpy() - inletEnthalpy);
+        return operating(pressure, Load.massFlow(massFlow), EvaporatorInlet.enthalpy(inletEnthalpy), outlet);
+    }
+
+    /** As above, for any load and inlet. */
+    public Operating operating(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
+        Needs needs = needs(pressure, inlet, outlet);
+        double flow = flow(load, needs);
+        double heat = flow * needs.rise();
         AirState in = air.state();
-        double share = massFlow * needs.boiling();
-        double water = in.humidityRatio() - share * gamma(boiling) * needs.wetting();
+        double share = flow * needs.boiling() / gamma(boiling);
+        double water =
+                in.humidityRatio() - share * gamma(boiling) * needs.surface().drying();
         // The condensate leaves at the leaving dry bulb, which the balance then gives directly.
         double removed = in.humidityRatio() - water;
         double enthalpy = in.specificEnthalpy() - heat / air.massFlow();
@@ -157,16 +249,51 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
         return new Operating(
                 needs.saturation(),
                 needs.outlet(),
-                massFlow,
+                flow,
                 heat,
                 share,
-                1 - massFlow * needs.total(),
+                1 - flow * total(needs),
                 new AirState(in.pressure(), dryBulb, water),
-                air.massFlow() * removed);
+                air.massFlow() * removed,
+                zones(needs, flow),
+                needs.surface(),
+                Optional.empty());
     }
 
-    private Needs needs(double pressure, double inletEnthalpy, OutletCondition condition) {
+    private List<EvaporatorZone> zones(Needs needs, double flow) {
+        List<EvaporatorZone> zones = new ArrayList<>();
+        double boiled = needs.boiledEnthalpy() - needs.inletEnthalpy();
+        if (boiled > 0) {
+            zones.add(zone(
+                    EvaporatorZone.Kind.BOILING,
+                    flow * boiled,
+                    flow * needs.boiling(),
+                    boiling,
+                    needs.cold(),
+                    needs.warm()));
+        }
+        double superheat = needs.outlet().specificEnthalpy() - needs.boiledEnthalpy();
+        if (superheat > 0) {
+            zones.add(zone(
+                    EvaporatorZone.Kind.SUPERHEATING,
+                    flow * superheat,
+                    flow * needs.superheating(),
+                    superheating,
+                    needs.warm(),
+                    needs.outlet().temperature()));
+        }
+        return zones;
+    }
+
+    private EvaporatorZone zone(
+            EvaporatorZone.Kind kind, double heat, double need, double whole, double inlet, double outlet) {
+        double share = need / gamma(whole);
+        return new EvaporatorZone(kind, heat, share, share * whole, inlet, outlet, gamma(whole));
+    }
+
+    private Needs needs(double pressure, EvaporatorInlet inlet, OutletCondition condition) {
         Saturation saturation = equilibrium.saturationAtPressure(pressure);
+        double inletEnthalpy = inlet.enthalpy(saturation);
         State outlet = outlet(pressure, saturation, condition);
         double dew = saturation.dew().specificEnthalpy();
         double bubble = saturation.bubble().temperature();
@@ -178,15 +305,13 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
                 ? outlet.temperature()
                 : saturation.dew().temperature();
         double entering = air.state().dryBulb();
-        Wetting wetting = wetting((cold + warm) / 2);
+        Surface surface = surface((cold + warm) / 2);
         double boiling = mirrored(Math.max(0, boiled - inletEnthalpy), cold, warm, entering)
-                / (gamma(boiling()) * air.capacityRate() * wetting.gain());
+                / (air.capacityRate() * surface.gain());
         double superheat = outlet.specificEnthalpy() - boiled;
-        double superheating = superheat > 0
-                ? mirrored(superheat, warm, outlet.temperature(), entering)
-                        / (gamma(superheating()) * air.capacityRate())
-                : 0;
-        return new Needs(saturation, outlet, boiling, superheating, wetting.drying());
+        double superheating =
+                superheat > 0 ? mirrored(superheat, warm, outlet.temperature(), entering) / air.capacityRate() : 0;
+        return new Needs(saturation, outlet, inletEnthalpy, cold, warm, boiled, boiling, superheating, surface);
     }
 
     /** A refrigerant that warms up under air that cools is one that cools under air that warms, seen in a mirror. */
@@ -215,25 +340,17 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
         };
     }
 
-    /**
-     * What a wet surface does.
-     *
-     * @param gain heat of the wet surface over that of a dry one, 1 where it stays dry
-     * @param drying kg/kg by which air that meets the surface fully is dried
-     */
-    private record Wetting(double gain, double drying) {}
-
-    private Wetting wetting(double surface) {
+    private Surface surface(double temperature) {
         AirState in = air.state();
-        double saturated = AirState.saturatedHumidityRatio(in.pressure(), surface);
-        double difference = in.dryBulb() - surface;
+        double saturated = AirState.saturatedHumidityRatio(in.pressure(), temperature);
+        double difference = in.dryBulb() - temperature;
         if (saturated >= in.humidityRatio() || difference <= 0) {
-            return new Wetting(1, 0);
+            return new Surface(temperature, 1, 0);
         }
         double drying = in.humidityRatio() - saturated;
         double wet = in.specificEnthalpy()
-                - new AirState(in.pressure(), surface, saturated).specificEnthalpy()
-                - drying * AirFactors.waterEnthalpy(surface);
-        return new Wetting(wet / (in.heatCapacity() * difference), drying);
+                - new AirState(in.pressure(), temperature, saturated).specificEnthalpy()
+                - drying * AirFactors.waterEnthalpy(temperature);
+        return new Surface(temperature, wet / (in.heatCapacity() * difference), drying);
     }
 }

@@ -98,6 +98,19 @@ final class UnitSlips {
             kelvin("subcooling", 0, 40),
             celsius("condenserOutletTemperature", -30, 90));
 
+    /** Usual inputs of an evaporating coil. */
+    static final List<Usual> EVAPORATING_COIL = List.of(
+            celsius("entering.dryBulb", -50, 60),
+            celsius("entering.wetBulb", -50, 60),
+            celsius("leaving.dryBulb", -60, 50),
+            celsius("leaving.wetBulb", -60, 50),
+            celsius("evaporating.temperature", -80, 40),
+            ofCritical("evaporating.pressure", 0.01, 0.7),
+            celsius("liquidTemperature", -30, 80),
+            ofCritical("liquidPressure", 0.05, 2),
+            kelvin("superheat", 0, 40),
+            celsius("evaporatorOutletTemperature", -60, 60));
+
     /** Usual inputs of a machine in balance. */
     static final List<Usual> BALANCE = List.of(
             celsius("outdoorAir.dryBulb", -50, 60),

@@ -7,11 +7,14 @@ import io.loopstate.web.dto.CoilReply;
 import io.loopstate.web.dto.CoilRequest;
 import io.loopstate.web.dto.DutyReply;
 import io.loopstate.web.dto.DutyRequest;
+import io.loopstate.web.dto.EvaporatingCoilReply;
+import io.loopstate.web.dto.EvaporatingCoilRequest;
 import io.loopstate.web.dto.WaterSideReply;
 import io.loopstate.web.dto.WaterSideRequest;
 import io.loopstate.web.mapping.AirSideMapping;
 import io.loopstate.web.mapping.CoilMapping;
 import io.loopstate.web.mapping.DutyMapping;
+import io.loopstate.web.mapping.EvaporatingCoilMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.WaterSideMapping;
 import io.smallrye.common.annotation.NonBlocking;
@@ -56,6 +59,12 @@ public class HeatRejectionResource {
                     + "and transfer units. From readings its conductance, and how clean it is; from its conductance the condensing "
                     + "level on any day, with the fan at part speed or standing still, and with dirt. Says where refrigerant and "
                     + "air come closest, or why there is no balance.";
+
+    private static final String EVAPORATING_COIL =
+            "An air-cooled evaporating coil: boiling and superheating zone with effectiveness and transfer units, and a surface that "
+                    + "dries the air where it lies below its dew point. From readings its dry conductance, and how clean it is; from "
+                    + "its conductance the evaporating level for a flow or a load, sensible and latent heat, condensate and leaving "
+                    + "air, with the fan at part speed or standing still, and with dirt. Warns of frost and of liquid.";
 
     private final Exchange exchange;
 
@@ -143,5 +152,33 @@ public class HeatRejectionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(CoilMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** An evaporating coil, from a query. */
+    @GET
+    @Path("/evaporating-coil")
+    @Operation(
+            operationId = "getEvaporatingCoil",
+            summary = "An evaporating coil, rated or at work",
+            description = EVAPORATING_COIL)
+    public EvaporatingCoilReply evaporatingCoil(@Context UriInfo uri) {
+        return exchange.answer(EvaporatingCoilMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** An evaporating coil, from a body. */
+    @POST
+    @Path("/evaporating-coil")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "calculateEvaporatingCoil",
+            summary = "An evaporating coil, rated or at work",
+            description = EVAPORATING_COIL)
+    public EvaporatingCoilReply evaporatingCoil(
+            @RequestBody(
+                            required = true,
+                            content = @Content(schema = @Schema(implementation = EvaporatingCoilRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(EvaporatingCoilMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

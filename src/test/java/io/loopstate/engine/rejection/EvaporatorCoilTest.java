@@ -8,6 +8,7 @@ import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.component.GlidingFluid;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.flash.Equilibrium;
+import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -83,5 +84,61 @@ class EvaporatorCoilTest {
         assertThat(dry.condensate()).isZero();
         assertThat(humid.condensate()).isPositive();
         assertThat(humid.pressure()).isGreaterThan(dry.pressure());
+    }
+
+    /** Rating turns sizing round, wet or dry, by flow or by heat, by enthalpy or by quality. */
+    @Property(tries = 200)
+    void theConductanceIsFoundAgain(
+            @ForAll @DoubleRange(min = 275, max = 305) double temperature,
+            @ForAll @DoubleRange(min = 0.1, max = 0.95) double humidity,
+            @ForAll @DoubleRange(min = 500, max = 2000) double conductance,
+            @ForAll @DoubleRange(min = 2e3, max = 7e3) double heat,
+            @ForAll @DoubleRange(min = 0.05, max = 0.35) double quality,
+            @ForAll boolean gliding) {
+        Equilibrium fluid = gliding ? new GlidingFluid(6) : TestFluids.of("R-290");
+        EvaporatorCoil coil = coil(fluid, conductance, temperature, humidity, 1);
+        EvaporatorInlet inlet = EvaporatorInlet.quality(quality);
+        Operating operating = coil.solve(Load.heat(heat), inlet, SUPERHEATED);
+        assertThat(operating.heat()).isCloseTo(heat, within(1e-9 * heat));
+        double zones =
+                operating.zones().stream().mapToDouble(EvaporatorZone::heat).sum();
+        assertThat(zones).isCloseTo(heat, within(1e-9 * heat));
+        if (temperature - operating.outlet().temperature() < PINNED) {
+            return;
+        }
+        assertThat(coil.fitting(operating.pressure(), Load.heat(heat), inlet, SUPERHEATED))
+                .isCloseTo(conductance, within(1e-6 * conductance));
+        assertThat(coil.fitting(operating.pressure(), Load.massFlow(operating.massFlow()), inlet, SUPERHEATED))
+                .isCloseTo(conductance, within(1e-6 * conductance));
+    }
+
+    /**
+     * Boiling without glide or superheat is the textbook's exchanger with one stream changing phase; a wet one is that of the
+     * bypass factor, with the enthalpy in place of the temperature: all air that meets the surface leaves saturated as cold as it.
+     */
+    @Example
+    void pureBoilingIsOneMinusExp() {
+        for (double humidity : new double[] {0.05, 0.8}) {
+            Equilibrium fluid = TestFluids.of("R-134a");
+            EvaporatorCoil coil = coil(fluid, 900, 298, humidity, 0.7);
+            Operating operating =
+                    coil.solve(Load.massFlow(0.02), EvaporatorInlet.quality(0.2), OutletCondition.superheat(0));
+            double surface = operating.saturation().dew().temperature();
+            AirState in = coil.air().state();
+            double effectiveness = -Math.expm1(-900 / coil.air().capacityRate());
+            double most = humidity < 0.1
+                    ? coil.air().capacityRate() * (298 - surface)
+                    : 0.7 * enthalpyToSaturation(in, surface);
+            assertThat(operating.surface().wet()).isEqualTo(humidity > 0.1);
+            assertThat(effectiveness * most).isCloseTo(operating.heat(), within(1e-6 * operating.heat()));
+            assertThat(1 - operating.zones().get(0).effectiveness()).isCloseTo(1 - effectiveness, within(1e-12));
+        }
+    }
+
+    private static double enthalpyToSaturation(AirState in, double surface) {
+        double water = AirState.saturatedHumidityRatio(in.pressure(), surface);
+        return in.specificEnthalpy()
+                - new AirState(in.pressure(), surface, water).specificEnthalpy()
+                - (in.humidityRatio() - water) * AirFactors.waterEnthalpy(surface);
     }
 }

@@ -47,6 +47,18 @@ class HeatRejectionRequestsTest {
                 "conductance", "0.4 kW_per_K");
     }
 
+    private static Map<String, String> evaporatingCoil(double celsius, double kilowatt) {
+        return map(
+                "refrigerant", "R-134a",
+                "entering.dryBulb", celsius + " degC",
+                "entering.relativeHumidity", "0.5",
+                "airflow.volumeFlow", "900 m3_per_h",
+                "liquidTemperature", "38 degC",
+                "superheat", "5 K",
+                "heat", kilowatt + " kW",
+                "conductance", "0.35 kW_per_K");
+    }
+
     static Stream<Arguments> operations() {
         return Stream.of(
                 Arguments.of(MoistAirMapping.OPERATION, map("dryBulb", "25 degC", "wetBulb", "18 degC")),
@@ -74,7 +86,8 @@ class HeatRejectionRequestsTest {
                                 "enteringTemperature", "25 degC",
                                 "leavingTemperature", "30 degC",
                                 "heat", "18 kW")),
-                Arguments.of(CoilMapping.OPERATION, coil(30, 3)));
+                Arguments.of(CoilMapping.OPERATION, coil(30, 3)),
+                Arguments.of(EvaporatingCoilMapping.OPERATION, evaporatingCoil(26, 3)));
     }
 
     /** The working is there when asked for, and nothing else changes. */
@@ -191,5 +204,68 @@ class HeatRejectionRequestsTest {
         return answer(CoilMapping.OPERATION, values)
                 .at("/condensing/pressure/value")
                 .doubleValue();
+    }
+
+    /** An evaporating coil in any units gives the same level; latent and sensible heat are the whole; the air's balance closes. */
+    @Property(tries = 100)
+    void anEvaporatingCoilInAnyUnits(
+            @ForAll @DoubleRange(min = 5, max = 35) double celsius,
+            @ForAll @DoubleRange(min = 1, max = 3.5) double kilowatt) {
+        JsonNode metric = answer(EvaporatingCoilMapping.OPERATION, evaporatingCoil(celsius, kilowatt));
+        Map<String, String> imperial = evaporatingCoil(celsius, kilowatt);
+        imperial.put("entering.dryBulb", (celsius * 1.8 + 32) + " degF");
+        imperial.put("heat", kilowatt * 1000 / 3516.8528420667 + " ton");
+        imperial.put("liquidTemperature", 38 * 1.8 + 32 + " degF");
+        imperial.put("superheat", "9 delta_degF");
+        JsonNode other = answer(EvaporatingCoilMapping.OPERATION, imperial);
+        double pressure = metric.at("/evaporating/pressure/value").doubleValue();
+        assertThat(other.at("/evaporating/pressure/value").doubleValue()).isCloseTo(pressure, within(1e-8 * pressure));
+        double heat = metric.at("/heat/value").doubleValue();
+        assertThat(metric.at("/sensibleHeat/value").doubleValue()
+                        + metric.at("/latentHeat/value").doubleValue())
+                .isCloseTo(heat, within(1e-9 * heat));
+        double effect = metric.at("/points/1/specificEnthalpy/value").doubleValue()
+                - metric.at("/points/0/specificEnthalpy/value").doubleValue();
+        assertThat(metric.at("/massFlow/value").doubleValue() * effect).isCloseTo(heat, within(1e-8 * heat));
+    }
+
+    /** The readings that a known coil would show lead back to its conductance, less air evaporates lower, dirt too. */
+    @Test
+    void evaporatingCoilsAreRatedAndSlowed() {
+        JsonNode known = answer(EvaporatingCoilMapping.OPERATION, evaporatingCoil(26, 3));
+        Map<String, String> measured = evaporatingCoil(26, 3);
+        measured.remove("conductance");
+        measured.put(
+                "evaporating.pressure", known.at("/evaporating/pressure/value").asText() + " kPa_a");
+        measured.put("cleanConductance", "0.5 kW_per_K");
+        measured.put("area", "8 m2");
+        JsonNode rated = answer(EvaporatingCoilMapping.OPERATION, measured);
+        assertThat(rated.at("/conductance/value").doubleValue()).isCloseTo(0.35, within(1e-7));
+        assertThat(rated.at("/cleanliness").doubleValue()).isCloseTo(0.7, within(1e-6));
+        assertThat(rated.at("/foulingResistance/value").doubleValue())
+                .isCloseTo(8 * (1 / 350.0 - 1 / 500.0), within(1e-8));
+        measured.remove("heat");
+        measured.put("leaving.dryBulb", known.at("/leaving/dryBulb/value").asText() + " degC");
+        measured.put(
+                "leaving.humidityRatio",
+                known.at("/leaving/humidityRatio/value").asText() + " g_per_kg");
+        assertThat(answer(EvaporatingCoilMapping.OPERATION, measured)
+                        .at("/conductance/value")
+                        .doubleValue())
+                .isCloseTo(0.35, within(1e-6));
+        double before = known.at("/evaporating/pressure/value").doubleValue();
+        Map<String, String> slow = evaporatingCoil(26, 3);
+        slow.put("fanSpeed", "0.5");
+        assertThat(answer(EvaporatingCoilMapping.OPERATION, slow)
+                        .at("/evaporating/pressure/value")
+                        .doubleValue())
+                .isLessThan(before);
+        Map<String, String> dirty = evaporatingCoil(26, 3);
+        dirty.put("foulingResistance", "0.002 m2_K_per_W");
+        dirty.put("area", "8 m2");
+        assertThat(answer(EvaporatingCoilMapping.OPERATION, dirty)
+                        .at("/evaporating/pressure/value")
+                        .doubleValue())
+                .isLessThan(before);
     }
 }

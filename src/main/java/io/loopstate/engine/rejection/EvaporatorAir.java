@@ -1,9 +1,7 @@
-package io.loopstate.engine.balance;
+package io.loopstate.engine.rejection;
 
 import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.numerics.Roots;
-import io.loopstate.engine.rejection.AirFactors;
-import io.loopstate.engine.rejection.CoilAir;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 
 /**
@@ -15,12 +13,13 @@ import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
  * @param sensibleHeat W
  * @param latentHeat W, less what the condensate carries away
  */
-record EvaporatorAir(AirState state, double condensate, double sensibleHeat, double latentHeat) {
+public record EvaporatorAir(AirState state, double condensate, double sensibleHeat, double latentHeat) {
     private static final double TOLERANCE = 1e-14;
     /** K by which fog can warm air, far above what happens. */
     private static final double WARMEST = 30;
 
-    static EvaporatorAir of(CoilAir air, Operating operating) {
+    /** The air behind a coil at work. */
+    public static EvaporatorAir of(CoilAir air, Operating operating) {
         AirState leaving = operating.airOutlet();
         AirState state =
                 leaving.humidityRatio() > saturated(leaving, leaving.dryBulb()) ? cleared(air, operating) : leaving;

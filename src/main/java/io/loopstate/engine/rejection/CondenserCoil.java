@@ -288,7 +288,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
                         .about("conductance")
                 : EngineException.of(
                         ErrorCode.CONTRADICTORY_INPUTS,
-                        "The air is as hot as the critical point of the refrigerant or hotter: nothing can condense.",
+                        "The air is as hot as the critical point of the refrigerant or hotter: nothing can condense. Above the"
+                                + " critical pressure it takes a gas cooler.",
                         "entering.dryBulb",
                         air.state().dryBulb(),
                         Double.NaN,

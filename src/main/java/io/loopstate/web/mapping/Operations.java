@@ -31,6 +31,7 @@ public final class Operations {
         BY_NAME.put("heat-rejection/water-side", WaterSideMapping.OPERATION);
         BY_NAME.put("heat-rejection/coil", CoilMapping.OPERATION);
         BY_NAME.put("heat-rejection/evaporating-coil", EvaporatingCoilMapping.OPERATION);
+        BY_NAME.put("heat-rejection/gas-cooler", GasCoolerMapping.OPERATION);
         BY_NAME.put("heat-rejection/balance", BalanceMapping.OPERATION);
     }
 

@@ -111,6 +111,15 @@ final class UnitSlips {
             kelvin("superheat", 0, 40),
             celsius("evaporatorOutletTemperature", -60, 60));
 
+    /** Usual inputs of a gas cooler. */
+    static final List<Usual> GAS_COOLER = List.of(
+            celsius("entering.dryBulb", -50, 60),
+            celsius("entering.wetBulb", -50, 60),
+            celsius("leavingDryBulb", -50, 90),
+            ofCritical("pressure", 0.9, 3),
+            celsius("gasCoolerInletTemperature", 20, 200),
+            celsius("gasCoolerOutletTemperature", 0, 90));
+
     /** Usual inputs of a machine in balance. */
     static final List<Usual> BALANCE = List.of(
             celsius("outdoorAir.dryBulb", -50, 60),

@@ -9,6 +9,8 @@ import io.loopstate.web.dto.DutyReply;
 import io.loopstate.web.dto.DutyRequest;
 import io.loopstate.web.dto.EvaporatingCoilReply;
 import io.loopstate.web.dto.EvaporatingCoilRequest;
+import io.loopstate.web.dto.GasCoolerReply;
+import io.loopstate.web.dto.GasCoolerRequest;
 import io.loopstate.web.dto.WaterSideReply;
 import io.loopstate.web.dto.WaterSideRequest;
 import io.loopstate.web.mapping.AirSideMapping;
@@ -16,6 +18,7 @@ import io.loopstate.web.mapping.CoilMapping;
 import io.loopstate.web.mapping.DutyMapping;
 import io.loopstate.web.mapping.EvaporatingCoilMapping;
 import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.GasCoolerMapping;
 import io.loopstate.web.mapping.WaterSideMapping;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
@@ -65,6 +68,12 @@ public class HeatRejectionResource {
                     + "dries the air where it lies below its dew point. From readings its dry conductance, and how clean it is; from "
                     + "its conductance the evaporating level for a flow or a load, sensible and latent heat, condensate and leaving "
                     + "air, with the fan at part speed or standing still, and with dirt. Warns of frost and of liquid.";
+
+    private static final String GAS_COOLER =
+            "An air-cooled gas cooler above the critical pressure, in counter or cross flow, with the properties along its isobar: "
+                    + "from readings its conductance, and how clean it is; from its conductance the temperature at which the "
+                    + "refrigerant leaves at this pressure, with the fan at part speed or standing still, and with dirt. Says where "
+                    + "refrigerant and air come closest, inside the coil or at its end.";
 
     private final Exchange exchange;
 
@@ -180,5 +189,25 @@ public class HeatRejectionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(EvaporatingCoilMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A gas cooler, from a query. */
+    @GET
+    @Path("/gas-cooler")
+    @Operation(operationId = "getGasCooler", summary = "A gas cooler, rated or at work", description = GAS_COOLER)
+    public GasCoolerReply gasCooler(@Context UriInfo uri) {
+        return exchange.answer(GasCoolerMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A gas cooler, from a body. */
+    @POST
+    @Path("/gas-cooler")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateGasCooler", summary = "A gas cooler, rated or at work", description = GAS_COOLER)
+    public GasCoolerReply gasCooler(
+            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = GasCoolerRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(GasCoolerMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

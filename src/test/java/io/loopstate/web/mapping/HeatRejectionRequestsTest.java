@@ -87,7 +87,18 @@ class HeatRejectionRequestsTest {
                                 "leavingTemperature", "30 degC",
                                 "heat", "18 kW")),
                 Arguments.of(CoilMapping.OPERATION, coil(30, 3)),
-                Arguments.of(EvaporatingCoilMapping.OPERATION, evaporatingCoil(26, 3)));
+                Arguments.of(EvaporatingCoilMapping.OPERATION, evaporatingCoil(26, 3)),
+                Arguments.of(
+                        GasCoolerMapping.OPERATION,
+                        map(
+                                "refrigerant", "R-744",
+                                "entering.dryBulb", "30 degC",
+                                "entering.relativeHumidity", "0.4",
+                                "airflow.volumeFlow", "3000 m3_per_h",
+                                "pressure", "90 bar_a",
+                                "gasCoolerInletTemperature", "110 degC",
+                                "massFlow", "0.04 kg_per_s",
+                                "conductance", "1 kW_per_K")));
     }
 
     /** The working is there when asked for, and nothing else changes. */

@@ -105,27 +105,22 @@ record CompressorAtBalance(CompressorFigures figures, List<Finding> findings, Li
                     equilibrium.saturationAtPressure(trial.evaporating()).dew().temperature();
             double discharge =
                     equilibrium.saturationAtPressure(trial.condensing()).dew().temperature();
-            return outside(map.envelope(), suction, discharge);
+            return map.envelope()
+                    .breach(suction, discharge, trial.evaporating(), trial.condensing())
+                    .map(CompressorAtBalance::outside);
         });
     }
 
-    private static Optional<NoBalance> outside(Envelope envelope, double suction, double discharge) {
-        boolean low = !envelope.holdsSuction(suction);
-        if (!low && envelope.holdsDischarge(discharge)) {
-            return Optional.empty();
-        }
-        double got = low ? suction : discharge;
-        double least = low ? envelope.minSuction() : envelope.minDischarge();
-        double most = low ? envelope.maxSuction() : envelope.maxDischarge();
-        String side = low ? "Suction" : "Discharge";
-        return Optional.of(NoBalance.envelope(
-                "map.envelope." + (got < least ? "min" : "max") + side + "Temperature",
-                "Compressor: the coils would balance where the dew temperature at the "
-                        + (low ? "suction" : "discharge")
-                        + " lies outside the envelope of the rating map; extrapolate asks for an answer all the same.",
-                got,
-                finite(least),
-                finite(most)));
+    private static NoBalance outside(Envelope.Breach breach) {
+        String message = breach.message();
+        return NoBalance.envelope(
+                "map.envelope." + breach.member(),
+                breach.measure(),
+                "Compressor: the coils would balance where " + Character.toLowerCase(message.charAt(0))
+                        + message.substring(1) + "; extrapolate asks for an answer all the same.",
+                breach.got(),
+                finite(breach.lower()),
+                finite(breach.upper()));
     }
 
     private static double finite(double limit) {

@@ -1,5 +1,6 @@
 package io.loopstate.engine.balance;
 
+import io.loopstate.engine.compression.Envelope;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
@@ -104,11 +105,21 @@ public record NoBalance(Component component, EngineException reason) {
         return new NoBalance(component, EngineException.of(ErrorCode.NO_BALANCE, message, input, got, lower, upper));
     }
 
-    /** A balance beyond what a rating map holds for; temperatures in K. */
-    static NoBalance envelope(String input, String message, double got, double lower, double upper) {
+    /** A balance beyond what a rating map holds for; K, Pa or a ratio. */
+    static NoBalance envelope(
+            String input, Envelope.Breach.Measure measure, String message, double got, double lower, double upper) {
+        return switch (measure) {
+            case TEMPERATURE -> envelope(input, message, Variable.TEMPERATURE, got, lower, upper);
+            case PRESSURE -> envelope(input, message, Variable.PRESSURE, got, lower, upper);
+            case RATIO -> of(Component.COMPRESSOR, message, input, got, lower, upper);
+        };
+    }
+
+    private static NoBalance envelope(
+            String input, String message, Variable variable, double got, double lower, double upper) {
         return new NoBalance(
                 Component.COMPRESSOR,
-                EngineException.of(ErrorCode.NO_BALANCE, message, Variable.TEMPERATURE, got, lower, upper)
+                EngineException.of(ErrorCode.NO_BALANCE, message, variable, got, lower, upper)
                         .about(input));
     }
 

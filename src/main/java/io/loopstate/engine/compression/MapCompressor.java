@@ -4,6 +4,7 @@ import io.loopstate.engine.component.Compressor;
 import io.loopstate.engine.component.Condenser;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.component.Require;
+import io.loopstate.engine.compression.Envelope.Breach;
 import io.loopstate.engine.cycle.Inputs;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
@@ -81,7 +82,7 @@ public record MapCompressor(
      * @param ratedCapacity W, with the rated liquid
      * @param isentropic where compression of the actual suction without loss would end
      * @param current A corrected with the power
-     * @param inside whether the point lies in the envelope
+     * @param breach the limit of the envelope that the point does not keep; empty inside
      * @param running the summary
      */
     record Detail(
@@ -93,7 +94,7 @@ public record MapCompressor(
             double ratedCapacity,
             State isentropic,
             OptionalDouble current,
-            boolean inside,
+            Optional<Breach> breach,
             Running running) {}
 
     Detail detail(Equilibrium equilibrium, State suction, double dischargePressure) {
@@ -101,9 +102,9 @@ public record MapCompressor(
         double d = Inputs.trace(
                 "discharge",
                 () -> equilibrium.saturationAtPressure(dischargePressure).dew().temperature());
-        boolean inside = envelope.holdsSuction(s) && envelope.holdsDischarge(d);
-        if (!inside && !extrapolate) {
-            throw outside(s, d);
+        Optional<Breach> breach = envelope.breach(s, d, suction.pressure(), dischargePressure);
+        if (breach.isPresent() && !extrapolate) {
+            throw outside(breach.get());
         }
         State rated = Inputs.trace("map.rating", () -> rated(equilibrium, suction.pressure()));
         double effect = rated.specificEnthalpy()
@@ -134,7 +135,7 @@ public record MapCompressor(
                 ratedFlow * effect,
                 isentropic,
                 amperes(s, d, actual / ratedPower),
-                inside,
+                breach,
                 new Running(flow, actual, actual, discharge, loss));
     }
 
@@ -164,17 +165,26 @@ public record MapCompressor(
         }
     }
 
-    private EngineException outside(double s, double d) {
-        boolean suction = !envelope.holdsSuction(s);
-        return EngineException.of(
+    private static EngineException outside(Breach breach) {
+        String message = breach.message() + "; extrapolate asks for an answer all the same";
+        double lower = finite(breach.lower());
+        double upper = finite(breach.upper());
+        return switch (breach.measure()) {
+            case TEMPERATURE ->
+                EngineException.of(ErrorCode.OUT_OF_RANGE, message, Variable.TEMPERATURE, breach.got(), lower, upper)
+                        .about(breach.port());
+            case PRESSURE ->
+                EngineException.of(ErrorCode.OUT_OF_RANGE, message, Variable.PRESSURE, breach.got(), lower, upper)
+                        .about(breach.port());
+            case RATIO ->
+                EngineException.of(
                         ErrorCode.OUT_OF_RANGE,
-                        "The dew temperature at the " + (suction ? "suction" : "discharge")
-                                + " lies outside the envelope of the rating map; extrapolate asks for an answer all the same",
-                        Variable.TEMPERATURE,
-                        suction ? s : d,
-                        finite(suction ? envelope.minSuction() : envelope.minDischarge()),
-                        finite(suction ? envelope.maxSuction() : envelope.maxDischarge()))
-                .about(suction ? "suction" : "discharge");
+                        message + ". Ratio: " + Math.round(1e3 * breach.got()) / 1e3,
+                        "map.envelope." + breach.member(),
+                        breach.got(),
+                        lower,
+                        upper);
+        };
     }
 
     private static double finite(double limit) {

@@ -68,7 +68,7 @@ public final class MapRating {
                 running.heatLoss(),
                 isentropicPower / running.electricalPower(),
                 running.discharge().temperature(),
-                detail.inside());
+                detail.breach().isEmpty());
         return new Result(
                 points(equilibrium, suction, detail),
                 figures,
@@ -123,17 +123,20 @@ public final class MapRating {
         return findings.toList();
     }
 
-    /** Tells of a point outside the envelope. */
+    /** Tells of a point outside the envelope, and of the limit that it does not keep. */
     static void envelope(Findings findings, Detail detail) {
-        if (!detail.inside()) {
-            findings.add(
-                    FindingCode.OUTSIDE_ENVELOPE,
-                    Severity.DANGER,
-                    "map.envelope",
-                    "The point lies outside the envelope of the rating map: a polynomial of third degree may be far off there,"
-                            + " and the compressor is not meant to run there.",
-                    "envelope given");
-        }
+        detail.breach()
+                .ifPresent(breach -> findings.add(
+                        FindingCode.OUTSIDE_ENVELOPE,
+                        Severity.DANGER,
+                        "map.envelope." + breach.member(),
+                        breach.message()
+                                + ": a polynomial of third degree may be far off there, and the compressor is not meant to"
+                                + " run there.",
+                        QuantityKind.valueOf(breach.measure().name()),
+                        breach.got(),
+                        breach.limit(),
+                        "envelope given"));
     }
 
     private static List<Step> steps(Spec spec, Equilibrium equilibrium, State suction, Detail detail, Figures figures) {

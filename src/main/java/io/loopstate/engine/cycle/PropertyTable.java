@@ -112,6 +112,11 @@ public final class PropertyTable {
             }
         }
 
+        /** Every value, the last one no higher than the end. */
+        public List<Double> values() {
+            return IntStream.range(0, rows()).mapToObj(this::value).toList();
+        }
+
         int rows() {
             return (int) Math.floor((to - from) / step + ROUNDING) + 1;
         }

@@ -52,16 +52,28 @@ public final class CompareMapping {
         Output out = input.output();
         ModelComparison.Figures figures = result.figures();
         return new CompareReply(
-                model(out, figures.map(), figures.mapVolumetricEfficiency(), figures.mapEfficiency()),
-                model(out, figures.model(), figures.modelVolumetricEfficiency(), figures.modelEfficiency()),
-                new CompareFigures(
-                        figures.massFlowDifference(),
-                        figures.powerDifference(),
-                        out.of(QuantityKind.TEMPERATURE_DIFFERENCE, figures.dischargeTemperatureDifference())),
+                map(out, figures),
+                machine(out, figures),
+                difference(out, figures),
                 trust.working(input, result.steps()),
                 trust.basis(input),
                 trust.warnings(input, result.findings(), UnitSlips.COMPRESSION_PORTS),
                 trust.cautions(input));
+    }
+
+    static ModelFigures map(Output out, ModelComparison.Figures figures) {
+        return model(out, figures.map(), figures.mapVolumetricEfficiency(), figures.mapEfficiency());
+    }
+
+    static ModelFigures machine(Output out, ModelComparison.Figures figures) {
+        return model(out, figures.model(), figures.modelVolumetricEfficiency(), figures.modelEfficiency());
+    }
+
+    static CompareFigures difference(Output out, ModelComparison.Figures figures) {
+        return new CompareFigures(
+                figures.massFlowDifference(),
+                figures.powerDifference(),
+                out.of(QuantityKind.TEMPERATURE_DIFFERENCE, figures.dischargeTemperatureDifference()));
     }
 
     private static ModelFigures model(

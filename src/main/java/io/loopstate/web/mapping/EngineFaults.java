@@ -80,7 +80,7 @@ final class EngineFaults {
             return fault.withGot(raw);
         }
         Optional<List<?>> list = path.flatMap(input::numbers);
-        if (list.isPresent()) {
+        if (list.isPresent() && e.variable().isEmpty()) {
             return ofList(fault, list.get(), e);
         }
         Optional<Reading> own = path.flatMap(input::reading).filter(reading -> alike(reading.kind(), kind.get()));

@@ -24,6 +24,7 @@ public final class Operations {
         BY_NAME.put("compression/rating-map", RatingMapMapping.OPERATION);
         BY_NAME.put("compression/rating-map/fit", FitMapping.OPERATION);
         BY_NAME.put("compression/rating-map/compare", CompareMapping.OPERATION);
+        BY_NAME.put("compression/rating-map/compare-grid", CompareGridMapping.OPERATION);
         BY_NAME.put("compression/staging", StagingMapping.OPERATION);
         BY_NAME.put("compression/nameplate", NameplateMapping.OPERATION);
         BY_NAME.put("heat-rejection/duty", DutyMapping.OPERATION);

@@ -2,18 +2,15 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.compression.CoefficientOrder;
-import io.loopstate.engine.compression.Envelope;
 import io.loopstate.engine.compression.MapCompressor;
 import io.loopstate.engine.compression.MapRating;
 import io.loopstate.engine.compression.RatingPolynomial;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.units.UnitToken;
-import io.loopstate.web.dto.EnvelopeRequest;
 import io.loopstate.web.dto.MapFigures;
 import io.loopstate.web.dto.MapRequest;
 import io.loopstate.web.dto.PolynomialOrder;
 import io.loopstate.web.dto.PolynomialRequest;
-import io.loopstate.web.dto.Quantity;
 import io.loopstate.web.dto.RatingMapReply;
 import io.loopstate.web.dto.RatingMapRequest;
 import io.loopstate.web.dto.TemperatureScale;
@@ -70,6 +67,7 @@ public final class RatingMapMapping {
         input.exactlyOne("map.power.coefficients");
         input.exactlyOne("map.ratedSuperheat", "map.ratedReturnGasTemperature");
         input.atMostOne("map.ratedSubcooling", "map.ratedLiquidTemperature");
+        Envelopes.check(input, map);
         Optional<RatingPolynomial> massFlow = polynomial(input, map, "massFlow");
         Optional<RatingPolynomial> capacity = polynomial(input, map, "capacity");
         Optional<RatingPolynomial> power = polynomial(input, map, "power");
@@ -83,7 +81,7 @@ public final class RatingMapMapping {
                 input.engine("map.ratedSubcooling", () -> liquid(map)),
                 map.superheatCorrectionFactor() == null ? MapCompressor.USUAL_FACTOR : map.superheatCorrectionFactor(),
                 Si.orZero(map.heatLossFraction()),
-                envelope(map.envelope()),
+                Envelopes.envelope(map.envelope(), degree(map.temperatureUnit())),
                 Boolean.TRUE.equals(map.extrapolate()));
     }
 
@@ -141,20 +139,6 @@ public final class RatingMapMapping {
         return map.ratedLiquidTemperature() == null
                 ? OutletCondition.subcooling(Si.orZero(map.ratedSubcooling()))
                 : OutletCondition.temperature(map.ratedLiquidTemperature().value());
-    }
-
-    private static Envelope envelope(EnvelopeRequest request) {
-        return request == null
-                ? Envelope.unlimited()
-                : new Envelope(
-                        or(request.minSuctionTemperature(), Double.NEGATIVE_INFINITY),
-                        or(request.maxSuctionTemperature(), Double.POSITIVE_INFINITY),
-                        or(request.minDischargeTemperature(), Double.NEGATIVE_INFINITY),
-                        or(request.maxDischargeTemperature(), Double.POSITIVE_INFINITY));
-    }
-
-    private static double or(Quantity quantity, double other) {
-        return quantity == null ? other : quantity.value();
     }
 
     private static RatingMapReply reply(Input<RatingMapRequest> input, MapRating.Result result, Trust trust) {

@@ -1,6 +1,8 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.dto.CompareGridReply;
+import io.loopstate.web.dto.CompareGridRequest;
 import io.loopstate.web.dto.CompareReply;
 import io.loopstate.web.dto.CompareRequest;
 import io.loopstate.web.dto.CylinderReply;
@@ -17,6 +19,7 @@ import io.loopstate.web.dto.RatingMapReply;
 import io.loopstate.web.dto.RatingMapRequest;
 import io.loopstate.web.dto.StagingReply;
 import io.loopstate.web.dto.StagingRequest;
+import io.loopstate.web.mapping.CompareGridMapping;
 import io.loopstate.web.mapping.CompareMapping;
 import io.loopstate.web.mapping.CylinderMapping;
 import io.loopstate.web.mapping.DisplacementMapping;
@@ -79,6 +82,11 @@ public class CompressionResource {
     private static final String STAGING =
             "Two stages with cooling between them, of air or a refrigerant: the intermediate pressure of least work by "
                     + "minimization with the real fluid, beside the square-root rule, and the work saved against one stage.";
+
+    private static final String COMPARE_GRID =
+            "A rating map and a displacement model of the same compressor over a grid of evaporating and condensing dew temperatures: "
+                    + "flow, power, discharge temperature and efficiencies of both at every point, and where they are farthest apart. "
+                    + "A point at which one does not run is a row with the reason.";
 
     private final Exchange exchange;
 
@@ -266,5 +274,33 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(CompareMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** A rating map against a displacement model over a grid, from a query. */
+    @GET
+    @Path("/rating-map/compare-grid")
+    @Operation(
+            operationId = "getRatingComparisonGrid",
+            summary = "A rating map against a displacement model over a grid",
+            description = COMPARE_GRID)
+    public CompareGridReply compareGrid(@Context UriInfo uri) {
+        return exchange.answer(CompareGridMapping.OPERATION, uri.getQueryParameters());
+    }
+
+    /** A rating map against a displacement model over a grid, from a body. */
+    @POST
+    @Path("/rating-map/compare-grid")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "calculateRatingComparisonGrid",
+            summary = "A rating map against a displacement model over a grid",
+            description = COMPARE_GRID)
+    public CompareGridReply compareGrid(
+            @RequestBody(
+                            required = true,
+                            content = @Content(schema = @Schema(implementation = CompareGridRequest.class)))
+                    JsonNode body,
+            @Context UriInfo uri) {
+        return exchange.answer(CompareGridMapping.OPERATION, body, uri.getQueryParameters());
     }
 }

@@ -11,6 +11,7 @@ import io.loopstate.engine.component.SaturationLevel;
 import io.loopstate.engine.cycle.Finding;
 import io.loopstate.engine.cycle.FindingCode;
 import io.loopstate.engine.cycle.Guidance;
+import io.loopstate.engine.cycle.PropertyTable;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
@@ -221,6 +222,39 @@ class RatingMapTest {
         assertThat(second.figures().mapEfficiency()).isCloseTo(first.mapEfficiency(), Percentage.withPercentage(1e-9));
         assertThat(second.steps()).hasSize(5);
         assertThat(compare(0.1).findings()).extracting(Finding::code).contains(FindingCode.MODELS_DISAGREE);
+    }
+
+    /** The grid holds the single comparison at each point; its worst point is the worst of its rows; what does not run is told. */
+    @Test
+    void theGridIsManyComparisons() {
+        Machine machine = new Machine(
+                new Rotor(0.01, 0.6, OptionalDouble.empty(), 0.6),
+                new Drive(Housing.SEMI_HERMETIC, MotorCooling.SUCTION_GAS, 0.85, 1, 1, 0.05));
+        ComparisonGrid.Result grid = ComparisonGrid.calculate(new ComparisonGrid.Spec(
+                TestFluids.of("R-22"),
+                new PropertyTable.Range(-30 + KELVIN, 0 + KELVIN, 10),
+                new PropertyTable.Range(30 + KELVIN, 50 + KELVIN, 10),
+                Variable.TEMPERATURE,
+                18.3 + KELVIN,
+                compressor(0.75, false),
+                machine,
+                Guidance.common(),
+                true));
+        assertThat(grid.rows()).hasSize(12);
+        ModelComparison.Figures single = compare(0.01).figures();
+        assertThat(grid.rows().get(1).figures()).contains(single);
+        assertThat(grid.summary().compared() + grid.summary().refused()).isEqualTo(12);
+        assertThat(grid.summary().refused()).isPositive();
+        assertThat(grid.rows().stream().filter(row -> row.figures().isEmpty()))
+                .allSatisfy(row -> assertThat(row.reason()).isNotBlank());
+        double worst = grid.rows().stream()
+                .flatMap(row -> row.figures().stream())
+                .mapToDouble(figures -> Math.abs(figures.massFlowDifference()))
+                .max()
+                .orElseThrow();
+        assertThat(Math.abs(grid.summary().massFlow().value())).isEqualTo(worst);
+        assertThat(grid.summary().massFlow().rootMeanSquare()).isBetween(0.0, worst);
+        assertThat(grid.steps()).hasSize(2);
     }
 
     /** Points made from a published polynomial give its coefficients back, in every order. */

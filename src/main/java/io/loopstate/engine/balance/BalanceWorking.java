@@ -243,5 +243,32 @@ final class BalanceWorking {
                 ratio("COP", energy.coefficientOfPerformance()),
                 capacity,
                 electrical);
+        balanced.system().ifPresent(system -> system(system, capacity, electrical));
+    }
+
+    private void system(SystemFigures system, Term capacity, Term electrical) {
+        Term total = working.formula(
+                "power of compressor and fans, those of the fans by the fan laws: as the cube of the speed, as the density",
+                "P = P_el + P_condenserFan + P_evaporatorFan",
+                Basis.DEFINITION,
+                power("P", system.electricalPower()),
+                electrical,
+                power("P_condenserFan", system.condenserFanPower().orElse(0)),
+                power("P_evaporatorFan", system.evaporatorFanPower().orElse(0)));
+        working.formula(
+                "coefficient of performance with the fans",
+                "COP_system = Qe / P",
+                Basis.DEFINITION,
+                ratio("COP_system", system.coefficientOfPerformance()),
+                capacity,
+                total);
+        system.netCapacity()
+                .ifPresent(net -> working.formula(
+                        "net capacity: the evaporator fan heats the air that it moves",
+                        "Q_net = Qe - P_evaporatorFan",
+                        Basis.FIRST_LAW,
+                        power("Q_net", net),
+                        capacity,
+                        power("P_evaporatorFan", system.evaporatorFanPower().orElseThrow())));
     }
 }

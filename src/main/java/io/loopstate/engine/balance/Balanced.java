@@ -7,6 +7,7 @@ import io.loopstate.engine.cycle.Point;
 import io.loopstate.engine.cycle.SaturationTemperatures;
 import io.loopstate.engine.rejection.CoilZone;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param compressor the compressor
  * @param condenser the condensing coil
  * @param evaporator the evaporating coil
+ * @param system with its fans, where their power is given
  * @param findings what is unwise, implausible or assumed
  */
 public record Balanced(
@@ -31,6 +33,7 @@ public record Balanced(
         CompressorFigures compressor,
         CondenserFigures condenser,
         EvaporatorFigures evaporator,
+        Optional<SystemFigures> system,
         List<Finding> findings) {
     public Balanced {
         points = List.copyOf(points);
@@ -39,7 +42,7 @@ public record Balanced(
 
     Balanced with(List<Finding> found) {
         return new Balanced(
-                points, evaporating, condensing, massFlow, energy, compressor, condenser, evaporator, found);
+                points, evaporating, condensing, massFlow, energy, compressor, condenser, evaporator, system, found);
     }
 
     /** Heat rejected over heat taken up. */

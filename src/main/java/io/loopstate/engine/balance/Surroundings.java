@@ -65,7 +65,8 @@ final class Surroundings {
         }
     }
 
-    private static AirState entering(AirSide.Air air, double atmosphere, String input) {
+    /** Air as it is given, dry where it has no humidity. */
+    static AirState entering(AirSide.Air air, double atmosphere, String input) {
         MoistAirQuery.Known humidity = air.humidity().orElse(new MoistAirQuery.Known(AirVariable.HUMIDITY_RATIO, 0));
         try {
             return new AirSolver(atmosphere)

@@ -8,6 +8,7 @@ import io.loopstate.engine.balance.Loop.Trial;
 import io.loopstate.engine.compression.EnergyBalance;
 import io.loopstate.engine.cycle.Constants;
 import io.loopstate.engine.cycle.Guidance;
+import io.loopstate.engine.cycle.Optionals;
 import io.loopstate.engine.cycle.Point;
 import io.loopstate.engine.cycle.PointName;
 import io.loopstate.engine.cycle.SaturationTemperatures;
@@ -148,14 +149,19 @@ public final class SystemBalance {
         }
         double atmosphere = whatIf.atmosphere().orElse(spec.atmosphere());
         CompressorAtBalance compressor = CompressorAtBalance.of(spec, atmosphere, loop.equilibrium(), trial);
-        Balanced bare = balanced(loop, trial, condenser, compressor);
+        Balanced bare = balanced(spec, whatIf, loop, trial, condenser, compressor);
         Balanced balanced = bare.with(BalanceFindings.of(spec, whatIf, loop, compressor, bare));
         List<Step> steps = spec.explain() ? BalanceWorking.of(spec, loop, levels, compressor, balanced) : List.of();
         return new Solved(Optional.of(balanced), Optional.empty(), steps);
     }
 
     private static Balanced balanced(
-            Loop loop, Trial trial, CondenserCoil.Operating condenser, CompressorAtBalance compressor) {
+            Spec spec,
+            WhatIf whatIf,
+            Loop loop,
+            Trial trial,
+            CondenserCoil.Operating condenser,
+            CompressorAtBalance compressor) {
         Equilibrium equilibrium = loop.equilibrium();
         double flow = trial.running().massFlow();
         EvaporatorCoil.Operating evaporator = loop.evaporator()
@@ -185,7 +191,30 @@ public final class SystemBalance {
                 compressor.figures(),
                 condenser(loop.condenser(), condenser, condensing),
                 evaporator(loop.evaporator(), evaporator, evaporating),
+                system(spec, whatIf, loop, evaporator.heat(), trial.running().electricalPower()),
                 List.of());
+    }
+
+    /** The fan laws: power as the cube of the speed and as the density of the air. */
+    private static Optional<SystemFigures> system(
+            Spec spec, WhatIf whatIf, Loop loop, double capacity, double compressor) {
+        CondenserSide outdoor = spec.condenser();
+        EvaporatorSide indoor = spec.evaporator();
+        if (outdoor.fanPower().isEmpty() && indoor.fanPower().isEmpty()) {
+            return Optional.empty();
+        }
+        double speed = whatIf.fanSpeed().orElse(outdoor.fan().speed());
+        double outside = Surroundings.entering(outdoor.air(), spec.atmosphere(), "outdoorAir")
+                        .specificVolume()
+                / loop.condenser().air().state().specificVolume();
+        double inside = Surroundings.entering(indoor.air(), spec.atmosphere(), "indoorAir")
+                        .specificVolume()
+                / loop.evaporator().air().state().specificVolume();
+        return Optional.of(SystemFigures.of(
+                capacity,
+                compressor,
+                Optionals.map(outdoor.fanPower(), power -> power * Math.pow(speed, 3) * outside),
+                Optionals.map(indoor.fanPower(), power -> power * inside)));
     }
 
     private static EnergyBalance energy(

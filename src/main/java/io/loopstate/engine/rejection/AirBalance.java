@@ -5,7 +5,7 @@ import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.numerics.Roots;
+import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.rejection.AirSide.Air;
 import io.loopstate.engine.rejection.AirSide.Airflow;
 import io.loopstate.engine.rejection.AirSide.Coil;
@@ -23,8 +23,19 @@ import java.util.function.Supplier;
  * @param massFlow of dry air, kg/s
  * @param heat W exchanged with the coil
  * @param humidityAssumed whether a humidity was missing and an assumption took its place
+ * @param search of the dry bulb, K, where one was sought
  */
-record AirBalance(AirState entering, AirState leaving, double massFlow, double heat, boolean humidityAssumed) {
+record AirBalance(
+        AirState entering,
+        AirState leaving,
+        double massFlow,
+        double heat,
+        boolean humidityAssumed,
+        Optional<Search> search) {
+    AirBalance(AirState entering, AirState leaving, double massFlow, double heat, boolean humidityAssumed) {
+        this(entering, leaving, massFlow, heat, humidityAssumed, Optional.empty());
+    }
+
     /** Density of standard air, kg/m3: 0.075 lb/ft3. Source: AHRI and ASHRAE usage (from memory). */
     static final double STANDARD_DENSITY = 0.075 * 0.45359237 / 0.028316846592;
 
@@ -100,10 +111,10 @@ record AirBalance(AirState entering, AirState leaving, double massFlow, double h
             Optional<DoubleFunction<AirState>> line = line("leaving", spec.leaving(), entering);
             DoubleFunction<AirState> leaving = line.orElse(dryBulb -> dried(entering, dryBulb));
             double far = heating ? AirSolver.HIGHEST_DRY_BULB : AirSolver.LOWEST_DRY_BULB;
-            double found = solve(entering.dryBulb(), far, t -> heat(entering, leaving.apply(t)));
-            AirState other = leaving.apply(found);
+            Search found = solve(entering.dryBulb(), far, t -> heat(entering, leaving.apply(t)));
+            AirState other = leaving.apply(found.root());
             boolean assumed = missing(spec.entering()) || !heating && line.isEmpty();
-            return closed(entering, other, assumed);
+            return closed(entering, other, assumed, found);
         }
 
         private AirBalance enteringUnknown() {
@@ -117,22 +128,22 @@ record AirBalance(AirState entering, AirState leaving, double massFlow, double h
             }
             DoubleFunction<AirState> entering = line.orElse(leaving::at);
             double far = heating ? AirSolver.LOWEST_DRY_BULB : AirSolver.HIGHEST_DRY_BULB;
-            double found = solve(leaving.dryBulb(), far, t -> heat(entering.apply(t), leaving));
+            Search found = solve(leaving.dryBulb(), far, t -> heat(entering.apply(t), leaving));
             boolean assumed = line.isEmpty() && (!heating || missing(spec.entering()));
-            return closed(entering.apply(found), leaving, assumed);
+            return closed(entering.apply(found.root()), leaving, assumed, found);
         }
 
         /** The water of the leaving air is that of the entering air, unless saturation takes some. */
         private AirBalance humidityFromEntering(double tl, DoubleFunction<AirState> entering) {
             double far = heating ? AirSolver.LOWEST_DRY_BULB : AirSolver.HIGHEST_DRY_BULB;
-            double found = solve(tl, far, t -> heat(entering.apply(t), dried(entering.apply(t), tl)));
-            AirState state = entering.apply(found);
-            return closed(state, dried(state, tl), !heating);
+            Search found = solve(tl, far, t -> heat(entering.apply(t), dried(entering.apply(t), tl)));
+            AirState state = entering.apply(found.root());
+            return closed(state, dried(state, tl), !heating, found);
         }
 
-        private AirBalance closed(AirState entering, AirState leaving, boolean assumed) {
+        private AirBalance closed(AirState entering, AirState leaving, boolean assumed, Search found) {
             double flow = massFlow(spec.airflow().orElseThrow(), entering, leaving);
-            return new AirBalance(entering, leaving, flow, spec.heat().orElseThrow(), assumed);
+            return new AirBalance(entering, leaving, flow, spec.heat().orElseThrow(), assumed, Optional.of(found));
         }
 
         /** W that the coil exchanges if the air goes between these states. */
@@ -160,7 +171,7 @@ record AirBalance(AirState entering, AirState leaving, double massFlow, double h
             return air;
         }
 
-        private double solve(double near, double far, DoubleUnaryOperator heat) {
+        private Search solve(double near, double far, DoubleUnaryOperator heat) {
             double wanted = spec.heat().orElseThrow();
             airHeat(wanted);
             if (heat.applyAsDouble(far) < wanted) {
@@ -172,7 +183,7 @@ record AirBalance(AirState entering, AirState leaving, double massFlow, double h
                         0,
                         Math.max(0, heat.applyAsDouble(far)));
             }
-            return Roots.brent(
+            return Search.brent(
                     t -> heat.applyAsDouble(t) - wanted,
                     Math.min(near, far),
                     Math.max(near, far),

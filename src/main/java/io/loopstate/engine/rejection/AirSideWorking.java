@@ -15,6 +15,13 @@ final class AirSideWorking {
 
     static List<Step> of(AirSide.Spec spec, AirBalance balance, AirFigures figures) {
         Working working = new Working();
+        balance.search()
+                .ifPresent(search -> working.search(
+                        "the dry bulb that is sought",
+                        "Q(T) - Q = 0, the residual in watt",
+                        search,
+                        spec.leaving().dryBulb().isEmpty() ? "T2" : "T1",
+                        QuantityKind.TEMPERATURE));
         Term h1 = state(working, "entering", "1", balance.entering());
         Term h2 = state(working, "leaving", "2", balance.leaving());
         Term v1 = Working.specificVolume("v1", balance.entering().specificVolume());

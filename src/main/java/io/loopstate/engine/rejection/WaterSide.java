@@ -3,15 +3,11 @@ package io.loopstate.engine.rejection;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.cycle.Finding;
 import io.loopstate.engine.cycle.Guidance;
-import io.loopstate.engine.cycle.Inputs;
 import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.numerics.Roots;
-import io.loopstate.engine.property.Phase;
-import io.loopstate.engine.property.State;
+import io.loopstate.engine.numerics.Search;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +15,7 @@ import java.util.OptionalDouble;
 
 /**
  * The water of a condenser or a chiller: of flow, entering and leaving temperature and heat any three give the fourth, with pure
- * water by its equation of state.
+ * water by its equation of state, or with a brine by its maker's density and heat capacity.
  */
 public final class WaterSide {
     private WaterSide() {}
@@ -34,10 +30,12 @@ public final class WaterSide {
         Balance balance = spec.leaving().isEmpty()
                 ? leavingSought(spec)
                 : spec.entering().isEmpty() ? enteringSought(spec) : bothKnown(spec);
-        State entering = balance.entering();
-        State leaving = balance.leaving();
+        SideLiquid.At entering = balance.entering();
+        SideLiquid.At leaving = balance.leaving();
         double change = Math.abs(leaving.temperature() - entering.temperature());
-        double heatCapacity = Math.abs(leaving.specificEnthalpy() - entering.specificEnthalpy()) / change;
+        double heatCapacity = spec.brine().isPresent()
+                ? spec.brine().get().heatCapacity()
+                : Math.abs(leaving.specificEnthalpy() - entering.specificEnthalpy()) / change;
         Optional<AirFigures.Refrigerant> refrigerant =
                 spec.saturationTemperature().isPresent() ? Optional.of(refrigerant(spec, balance)) : Optional.empty();
         Optional<CoolingTower> tower = spec.tower().map(conditions -> tower(spec, conditions, balance));
@@ -72,6 +70,7 @@ public final class WaterSide {
      * @param saturationTemperature K of the refrigerant, midpoint of a blend
      * @param tower a cooling tower that takes the heat of the condenser
      * @param glycolShare mass of glycol in the mixture; only noted
+     * @param brine in place of water, by its maker's figures
      * @param guidance limits for the findings
      * @param explain whether the result shows its working
      */
@@ -87,12 +86,14 @@ public final class WaterSide {
             OptionalDouble saturationTemperature,
             Optional<CoolingTower.Conditions> tower,
             double glycolShare,
+            Optional<Brine> brine,
             Guidance guidance,
             boolean explain) {
         public Spec {
             Objects.requireNonNull(water);
             Objects.requireNonNull(coil);
             Objects.requireNonNull(tower);
+            Objects.requireNonNull(brine);
             Objects.requireNonNull(guidance);
             Require.positive("pressure", pressure);
             Require.positive("massFlow", massFlow);
@@ -108,7 +109,12 @@ public final class WaterSide {
     }
 
     /** The states on both sides, kg/s and W. */
-    record Balance(State entering, State leaving, double massFlow, double heat) {}
+    record Balance(
+            SideLiquid.At entering, SideLiquid.At leaving, double massFlow, double heat, Optional<Search> search) {
+        Balance(SideLiquid.At entering, SideLiquid.At leaving, double massFlow, double heat) {
+            this(entering, leaving, massFlow, heat, Optional.empty());
+        }
+    }
 
     /**
      * Flows, temperatures and heat.
@@ -151,8 +157,10 @@ public final class WaterSide {
     }
 
     private static Balance bothKnown(Spec spec) {
-        State entering = liquid(spec, "enteringTemperature", spec.entering().getAsDouble());
-        State leaving = liquid(spec, "leavingTemperature", spec.leaving().getAsDouble());
+        SideLiquid.At entering =
+                SideLiquid.of(spec).at("enteringTemperature", spec.entering().getAsDouble());
+        SideLiquid.At leaving =
+                SideLiquid.of(spec).at("leavingTemperature", spec.leaving().getAsDouble());
         double perMass = perMass(spec, entering, leaving);
         if (!(perMass > 0)) {
             throw EngineException.of(
@@ -174,32 +182,37 @@ public final class WaterSide {
     }
 
     private static Balance leavingSought(Spec spec) {
-        State entering = liquid(spec, "enteringTemperature", spec.entering().orElseThrow());
+        SideLiquid.At entering =
+                SideLiquid.of(spec).at("enteringTemperature", spec.entering().orElseThrow());
         double flow = flow(spec, entering);
         double heat = spec.heat().orElseThrow();
         double change = (spec.heating() ? 1 : -1) * heat / flow;
-        State leaving = withHeat(spec, entering.specificEnthalpy() + change);
+        SideLiquid.At leaving = SideLiquid.of(spec).withHeat(entering.specificEnthalpy() + change);
         return new Balance(entering, leaving, flow, heat);
     }
 
     private static Balance enteringSought(Spec spec) {
-        State leaving = liquid(spec, "leavingTemperature", spec.leaving().orElseThrow());
+        SideLiquid.At leaving =
+                SideLiquid.of(spec).at("leavingTemperature", spec.leaving().orElseThrow());
         double heat = spec.heat().orElseThrow();
         double sign = spec.heating() ? -1 : 1;
-        double flow = spec.massFlow().isPresent() ? spec.massFlow().getAsDouble() : flowAtEntering(spec, leaving, sign);
-        State entering = withHeat(spec, leaving.specificEnthalpy() + sign * heat / flow);
-        return new Balance(entering, leaving, flow, heat);
+        Optional<Search> search =
+                spec.massFlow().isPresent() ? Optional.empty() : Optional.of(flowAtEntering(spec, leaving, sign));
+        double flow = search.map(Search::root).orElseGet(() -> spec.massFlow().getAsDouble());
+        SideLiquid.At entering = SideLiquid.of(spec).withHeat(leaving.specificEnthalpy() + sign * heat / flow);
+        return new Balance(entering, leaving, flow, heat, search);
     }
 
     /** kg/s of a volume flow that counts in the water sought. */
-    private static double flowAtEntering(Spec spec, State leaving, double sign) {
+    private static Search flowAtEntering(Spec spec, SideLiquid.At leaving, double sign) {
         double volume = spec.volumeFlow().orElseThrow();
         double heat = spec.heat().orElseThrow();
         // Between freezing and boiling the density of water changes by less than a tenth.
         double guess = volume * leaving.density();
-        return Roots.brent(
+        return Search.brent(
                 flow -> volume
-                                * withHeat(spec, leaving.specificEnthalpy() + sign * heat / flow)
+                                * SideLiquid.of(spec)
+                                        .withHeat(leaving.specificEnthalpy() + sign * heat / flow)
                                         .density()
                         - flow,
                 0.9 * guess,
@@ -208,49 +221,14 @@ public final class WaterSide {
                 "flow of entering water");
     }
 
-    private static double flow(Spec spec, State entering) {
+    private static double flow(Spec spec, SideLiquid.At entering) {
         return spec.massFlow().isPresent()
                 ? spec.massFlow().getAsDouble()
                 : spec.volumeFlow().orElseThrow() * entering.density();
     }
 
-    private static double perMass(Spec spec, State entering, State leaving) {
+    private static double perMass(Spec spec, SideLiquid.At entering, SideLiquid.At leaving) {
         return (spec.heating() ? 1 : -1) * (leaving.specificEnthalpy() - entering.specificEnthalpy());
-    }
-
-    private static State liquid(Spec spec, String input, double temperature) {
-        State state = Inputs.trace(input, () -> spec.water().atPressureTemperature(spec.pressure(), temperature));
-        if (state.phase() != Phase.LIQUID) {
-            throw EngineException.of(
-                            ErrorCode.CONTRADICTORY_INPUTS,
-                            "Water boils below this temperature at its pressure.",
-                            Variable.TEMPERATURE,
-                            temperature,
-                            Double.NaN,
-                            spec.water()
-                                    .saturationAtPressure(spec.pressure())
-                                    .bubble()
-                                    .temperature())
-                    .about(input);
-        }
-        return state;
-    }
-
-    /** Liquid of an enthalpy that follows from the heat. */
-    private static State withHeat(Spec spec, double enthalpy) {
-        try {
-            State state = spec.water().atPressureEnthalpy(spec.pressure(), enthalpy);
-            if (state.phase() == Phase.LIQUID) {
-                return state;
-            }
-        } catch (EngineException frozen) {
-            if (frozen.code() == ErrorCode.NOT_CONVERGED) {
-                throw frozen;
-            }
-        }
-        throw EngineException.of(
-                        ErrorCode.CONTRADICTORY_INPUTS, "So much heat would make so little water boil or freeze.")
-                .about("heat");
     }
 
     private static AirFigures.Refrigerant refrigerant(Spec spec, Balance balance) {
@@ -267,6 +245,12 @@ public final class WaterSide {
         if (!spec.heating()) {
             throw EngineException.of(
                             ErrorCode.CONTRADICTORY_INPUTS, "A cooling tower stands at a condenser, not at a chiller.")
+                    .about("coolingTower.wetBulb");
+        }
+        if (spec.brine().isPresent()) {
+            throw EngineException.of(
+                            ErrorCode.CONTRADICTORY_INPUTS,
+                            "A cooling tower evaporates its water, which a brine keeps to itself in a closed circuit.")
                     .about("coolingTower.wetBulb");
         }
         if (conditions.cyclesOfConcentration().orElse(2) <= 1) {

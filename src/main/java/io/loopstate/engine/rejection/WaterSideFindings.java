@@ -16,7 +16,7 @@ final class WaterSideFindings {
     static List<Finding> of(WaterSide.Spec spec, WaterSide.Figures figures) {
         Findings findings = new Findings(spec.guidance());
         figures.refrigerant().ifPresent(refrigerant -> approach(findings, spec, figures, refrigerant));
-        if (!spec.heating() && spec.glycolShare() == 0) {
+        if (!spec.heating() && spec.glycolShare() == 0 && spec.brine().isEmpty()) {
             findings.below(
                     Guideline.MIN_CHILLED_WATER_TEMPERATURE,
                     figures.leaving(),
@@ -25,13 +25,23 @@ final class WaterSideFindings {
                     "leavingTemperature",
                     "The water leaves close to freezing: ice can burst the evaporator. Use a brine or a freeze guard.");
         }
-        if (spec.glycolShare() > 0) {
+        if (spec.brine().isPresent()) {
+            findings.add(
+                    FindingCode.APPROXIMATION,
+                    Severity.NOTE,
+                    "density",
+                    "Density and heat capacity given stand for the mixture at every temperature, because no published"
+                            + " coefficients of brines are carried. Whether it freezes or boils is not checked: the maker's"
+                            + " table tells.",
+                    "figures given in the request");
+        }
+        if (spec.glycolShare() > 0 && spec.brine().isEmpty()) {
             findings.add(
                     FindingCode.APPROXIMATION,
                     Severity.CAUTION,
                     "glycolShare",
                     "The result is that of pure water. A mixture with glycol carries less heat for each volume and degree and"
-                            + " flows less easily: take density and heat capacity from its maker's table.",
+                            + " flows less easily: give density and specificHeatCapacity from its maker's table.",
                     QuantityKind.RATIO,
                     spec.glycolShare(),
                     0,
@@ -70,7 +80,7 @@ final class WaterSideFindings {
                 Severity.NOTE,
                 "approach",
                 "The water comes very close to the temperature of the refrigerant: a large exchanger, or a reading is off.");
-        if (!spec.heating() && spec.glycolShare() == 0) {
+        if (!spec.heating() && spec.glycolShare() == 0 && spec.brine().isEmpty()) {
             findings.below(
                     Guideline.FREEZING_POINT,
                     refrigerant.temperature(),

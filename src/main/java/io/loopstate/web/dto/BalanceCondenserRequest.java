@@ -39,4 +39,10 @@ public record BalanceCondenserRequest(
         @Schema(
                 description =
                         "Airflow without a fan as a share of that at full speed. Default: 0.1, common practice, no source.")
-        Double naturalDraft) {}
+        Double naturalDraft,
+
+        @Schema(
+                ref = "Power",
+                description =
+                        "Of the fan at full speed in the outdoor air given; follows speed and density by the fan laws.")
+        Quantity fanPower) {}

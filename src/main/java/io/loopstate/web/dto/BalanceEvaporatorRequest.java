@@ -25,4 +25,7 @@ public record BalanceEvaporatorRequest(
         @Schema(
                 description =
                         "With which the conductance follows the airflow. Default: 0.5, common practice, no source.")
-        Double airflowExponent) {}
+        Double airflowExponent,
+
+        @Schema(ref = "Power", description = "Of the fan; it heats the air behind the coil.")
+        Quantity fanPower) {}

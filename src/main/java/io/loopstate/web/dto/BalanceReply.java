@@ -34,6 +34,9 @@ public record BalanceReply(
 
         @Schema(required = true) BalanceEvaporator evaporator,
 
+        @Schema(description = "With the fans; where a fan power is given.")
+        SystemOfMachine system,
+
         @Schema(description = "In the order of the members of whatIf; only where asked for.")
         List<WhatIfRow> whatIfs,
 

@@ -10,8 +10,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 @Schema(
         description =
                 "The water of a condenser or chiller: exactly three of flow (volumeFlow or massFlow), enteringTemperature, "
-                        + "leavingTemperature and heat; the fourth is sought. Pure water: of a mixture with glycol take density "
-                        + "and heat capacity from its maker's table.")
+                        + "leavingTemperature and heat; the fourth is sought. Pure water, unless density "
+                        + "and specificHeatCapacity of a mixture are given.")
 public record WaterSideRequest(
         @NotNull @Schema(description = "A condenser heats the water, an evaporator chills it.")
         AirCoil coil,
@@ -43,9 +43,19 @@ public record WaterSideRequest(
         @DecimalMax(value = "1", inclusive = false)
         @Schema(
                 description =
-                        "Mass of glycol in the mixture, 0 to below 1; brings a warning, the result stays that of water.",
+                        "Mass of glycol in the mixture, 0 to below 1; brings a warning, the result stays that of water unless density and specificHeatCapacity are given.",
                 defaultValue = "0")
         Double glycolShare,
+
+        @Schema(
+                ref = "Density",
+                description =
+                        "Of a brine or a mixture with glycol at its mean temperature, from its maker's table; with "
+                                + "specificHeatCapacity it takes the place of water.")
+        Quantity density,
+
+        @Schema(ref = "SpecificEntropy", description = "Of the same mixture, taken as constant.")
+        Quantity specificHeatCapacity,
 
         @Schema(description = "Limits for the warnings.") WaterLimitsRequest limits,
 

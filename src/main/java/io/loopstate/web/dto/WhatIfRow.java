@@ -28,6 +28,9 @@ public record WhatIfRow(
 
         EnergyBalanceFigures energyBalance,
 
+        @Schema(description = "With the fans; where a fan power is given.")
+        SystemOfMachine system,
+
         @Schema(ref = "Power") Quantity sensibleHeat,
 
         @Schema(ref = "Temperature") Quantity dischargeTemperature,

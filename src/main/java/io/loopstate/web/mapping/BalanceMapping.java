@@ -7,7 +7,10 @@ import io.loopstate.engine.balance.CondenserSide;
 import io.loopstate.engine.balance.EvaporatorSide;
 import io.loopstate.engine.balance.Settings;
 import io.loopstate.engine.balance.SystemBalance;
+import io.loopstate.engine.balance.SystemFigures;
 import io.loopstate.engine.compression.MapCompressor;
+import io.loopstate.engine.cycle.Constants;
+import io.loopstate.engine.cycle.Optionals;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirSide;
@@ -24,6 +27,7 @@ import io.loopstate.web.dto.BalanceReply;
 import io.loopstate.web.dto.BalanceRequest;
 import io.loopstate.web.dto.CoilZoneName;
 import io.loopstate.web.dto.MachineRequest;
+import io.loopstate.web.dto.SystemOfMachine;
 import io.loopstate.web.dto.ZoneConductances;
 import java.util.HashMap;
 import java.util.List;
@@ -154,7 +158,8 @@ public final class BalanceMapping {
                         request.arrangement() == null
                                 ? Arrangement.CROSS_FLOW
                                 : Arrangement.valueOf(request.arrangement().name()),
-                        CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft())));
+                        CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
+                        Si.optional(request.fanPower())));
     }
 
     private static AirSide.Airflow airflow(AirFlowRequest request) {
@@ -176,7 +181,8 @@ public final class BalanceMapping {
                         airflow(request.airflow()),
                         boiling,
                         Si.optional(request.superheatingConductance()).orElse(boiling),
-                        Si.optional(request.airflowExponent()).orElse(AirCooledCondenser.Fan.USUAL_EXPONENT)));
+                        Si.optional(request.airflowExponent()).orElse(AirCooledCondenser.Fan.USUAL_EXPONENT),
+                        Si.optional(request.fanPower())));
     }
 
     /** A part of the input; what the engine refuses of it is a member of that part. */
@@ -202,11 +208,25 @@ public final class BalanceMapping {
                 compressor(out, base.compressor()),
                 condenser(out, base.condenser()),
                 evaporator(out, base.evaporator()),
+                base.system().map(system -> system(out, system)).orElse(null),
                 result.rows().isEmpty() ? null : WhatIfMapping.rows(input, result.rows(), trust),
                 trust.working(input, result.steps()),
                 trust.basis(input),
                 trust.warnings(input, base.findings(), UnitSlips.BALANCE),
                 trust.cautions(input));
+    }
+
+    static SystemOfMachine system(Output out, SystemFigures system) {
+        return new SystemOfMachine(
+                out.of(QuantityKind.POWER, system.condenserFanPower()),
+                out.of(QuantityKind.POWER, system.evaporatorFanPower()),
+                out.of(QuantityKind.POWER, system.electricalPower()),
+                system.coefficientOfPerformance(),
+                system.coefficientOfPerformance() * Constants.BTU_PER_HOUR_PER_WATT,
+                out.of(QuantityKind.POWER, system.netCapacity()),
+                out.plain(system.netCoefficientOfPerformance()),
+                out.plain(Optionals.map(
+                        system.netCoefficientOfPerformance(), cop -> cop * Constants.BTU_PER_HOUR_PER_WATT)));
     }
 
     private static BalanceCompressor compressor(Output out, Balanced.CompressorFigures figures) {

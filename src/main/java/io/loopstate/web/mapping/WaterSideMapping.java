@@ -2,6 +2,7 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.rejection.AirFigures;
 import io.loopstate.engine.rejection.AirSide;
+import io.loopstate.engine.rejection.Brine;
 import io.loopstate.engine.rejection.CoolingTower;
 import io.loopstate.engine.rejection.WaterSide;
 import io.loopstate.units.QuantityKind;
@@ -34,6 +35,8 @@ public final class WaterSideMapping {
         String flow = input.given("massFlow") ? "massFlow" : "volumeFlow";
         input.exactly(3, flow, "enteringTemperature", "leavingTemperature", "heat");
         input.atMostOne("volumeFlow", "massFlow");
+        input.needs("density", "specificHeatCapacity", "both together stand for a mixture.");
+        input.needs("specificHeatCapacity", "density", "both together stand for a mixture.");
         input.refuseFaults();
         WaterSideRequest request = input.request();
         return new WaterSide.Spec(
@@ -50,6 +53,9 @@ public final class WaterSideMapping {
                         .map(tower -> new CoolingTower.Conditions(
                                 Si.optional(tower.wetBulb()), Si.optional(tower.cyclesOfConcentration()))),
                 Si.orZero(request.glycolShare()),
+                Optional.ofNullable(request.density())
+                        .map(density -> new Brine(
+                                density.value(), request.specificHeatCapacity().value())),
                 Guidances.of(input),
                 input.explain());
     }

@@ -94,6 +94,9 @@ record WhatIfMapping(WhatIfRequest request, Optional<Atmosphere> altitude, Optio
                 balanced.map(b -> Levels.of(out, b.condensing())).orElse(null),
                 balanced.map(b -> out.of(QuantityKind.MASS_FLOW, b.massFlow())).orElse(null),
                 balanced.map(b -> DisplacementMapping.balance(out, b.energy())).orElse(null),
+                balanced.flatMap(Balanced::system)
+                        .map(system -> BalanceMapping.system(out, system))
+                        .orElse(null),
                 balanced.map(b -> out.of(QuantityKind.POWER, b.evaporator().sensibleHeat()))
                         .orElse(null),
                 balanced.map(b ->

@@ -39,6 +39,7 @@ class WaterSideTest {
                 NONE,
                 Optional.empty(),
                 0,
+                Optional.empty(),
                 Guidance.common(),
                 true));
     }
@@ -109,11 +110,56 @@ class WaterSideTest {
                 some(272),
                 Optional.empty(),
                 0,
+                Optional.empty(),
                 Guidance.common(),
                 false));
         assertThat(result.findings())
                 .filteredOn(finding -> finding.code() == FindingCode.FREEZING_RISK)
                 .extracting(finding -> finding.subject())
                 .containsExactlyInAnyOrder("leavingTemperature", "saturationTemperature");
+    }
+
+    private static Result brine(
+            OptionalDouble entering, OptionalDouble leaving, OptionalDouble flow, OptionalDouble heat) {
+        return WaterSide.calculate(new Spec(
+                WATER,
+                Coil.EVAPORATOR,
+                3e5,
+                entering,
+                leaving,
+                NONE,
+                flow,
+                heat,
+                NONE,
+                Optional.empty(),
+                0.3,
+                Optional.of(new Brine(1045, 3700)),
+                Guidance.common(),
+                true));
+    }
+
+    /** A brine is arithmetic: Q = V rho cp dT; every three give the fourth, below the freezing point of water too. */
+    @Example
+    void aBrineIsItsMakersFigures() {
+        double heat = 1e-3 * 1045 * 3700 * 5;
+        Result base = brine(some(268), some(263), some(1e-3), NONE);
+        assertThat(base.figures().heat()).isCloseTo(heat, within(1e-9 * heat));
+        assertThat(base.figures().factor()).isEqualTo(1045.0 * 3700);
+        assertThat(brine(some(268), NONE, some(1e-3), some(heat)).figures().leaving())
+                .isCloseTo(263, within(1e-9));
+        assertThat(brine(NONE, some(263), some(1e-3), some(heat)).figures().entering())
+                .isCloseTo(268, within(1e-9));
+        assertThat(brine(some(268), some(263), NONE, some(heat)).figures().volumeFlow())
+                .isCloseTo(1e-3, within(1e-12));
+        assertThat(base.findings()).extracting(finding -> finding.code()).containsExactly(FindingCode.APPROXIMATION);
+    }
+
+    /** What is iterated is shown: entering water whose volume flow depends on its own density. */
+    @Example
+    void theSearchIsShown() {
+        Result result = water(Coil.CONDENSER, NONE, some(305), some(1e-3), some(2e4));
+        assertThat(result.steps().get(0).inputs())
+                .extracting(term -> term.symbol())
+                .contains("trials", "residual");
     }
 }

@@ -175,4 +175,33 @@ class BalanceRequestsTest {
         assertThat(rows.at("/5/change/refrigerant").textValue()).isEqualTo("R-290");
         assertThat(rows.at("/5/cautions/0").textValue()).contains("A3");
     }
+
+    /** Fans count in the system's figures and in nothing else; half speed takes an eighth, thin air less in proportion. */
+    @Test
+    void fansCount() {
+        JsonNode without = answer(metric(35));
+        assertThat(without.has("system")).isFalse();
+        Map<String, String> values = metric(35);
+        values.put("condenser.fanPower", "0.3 kW");
+        values.put("evaporator.fanPower", "0.25 kW");
+        values.put("whatIf.condenserFanSpeed", "0.5");
+        values.put("whatIf.altitude", "1500 m");
+        JsonNode with = answer(values);
+        assertThat(with.get("energyBalance")).isEqualTo(without.get("energyBalance"));
+        double capacity = number(with, "/energyBalance/refrigeratingCapacity");
+        double compressor = number(with, "/energyBalance/electricalPower");
+        assertThat(number(with, "/system/electricalPower")).isCloseTo(compressor + 0.55, within(1e-12));
+        assertThat(number(with, "/system/coefficientOfPerformance"))
+                .isCloseTo(capacity / (compressor + 0.55), within(1e-12));
+        assertThat(number(with, "/system/netCapacity")).isCloseTo(capacity - 0.25, within(1e-12));
+        assertThat(number(with, "/system/netCoefficientOfPerformance"))
+                .isCloseTo((capacity - 0.25) / (compressor + 0.55), within(1e-12));
+        JsonNode altitude = with.at("/whatIfs/0/system");
+        JsonNode half = with.at("/whatIfs/1/system");
+        assertThat(number(half, "/condenserFanPower")).isCloseTo(0.3 / 8, within(1e-12));
+        assertThat(number(half, "/evaporatorFanPower")).isCloseTo(0.25, within(1e-12));
+        // ISO 2533, table 5: 84556 Pa at 1500 m.
+        assertThat(number(altitude, "/condenserFanPower")).isCloseTo(0.3 * 84556 / 101325, within(2e-3));
+        assertThat(with.at("/condenser").equals(without.at("/condenser"))).isTrue();
+    }
 }

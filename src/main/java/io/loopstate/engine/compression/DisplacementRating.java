@@ -187,11 +187,24 @@ public final class DisplacementRating {
      * @param neededCoefficient of each stage
      * @param tipSpeed m/s
      * @param machNumber tip speed over the speed of sound at the suction, where the suction is dry
+     * @param onCurve where a head-flow curve is given
      */
     public record Head(
             double needed,
             OptionalDouble available,
             double neededCoefficient,
             double tipSpeed,
-            OptionalDouble machNumber) {}
+            OptionalDouble machNumber,
+            Optional<OnCurve> onCurve) {}
+
+    /**
+     * Where a machine works on its head-flow curve.
+     *
+     * @param flowCoefficient V / (u D^2)
+     * @param isentropicEfficiency there
+     * @param surgeVolumeFlow m3/s below which it surges at this speed
+     * @param chokeVolumeFlow m3/s at which it chokes
+     */
+    public record OnCurve(
+            double flowCoefficient, double isentropicEfficiency, double surgeVolumeFlow, double chokeVolumeFlow) {}
 }

@@ -6,9 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What moves and compresses the vapor: pistons, rotors or an impeller. */
-public sealed interface Displacer permits Piston, Rotor, Impeller {
+public sealed interface Displacer permits Piston, Rotor, Impeller, CurvedImpeller {
     /** m3/s swept; of an impeller the volume drawn in. */
     double sweptFlow();
+
+    /** m3/s swept while a stroke goes on; of an impeller the volume that it draws in there. */
+    default double sweptFlow(Stroke stroke, State port) {
+        return sweptFlow();
+    }
 
     /**
      * From the vapor that arrives to the discharge pressure.

@@ -38,8 +38,9 @@ public final class ModelComparison {
         double pressure = spec.discharge().pressure(equilibrium, suction.pressure());
         MapCompressor.Detail rated = spec.map().detail(equilibrium, suction, pressure);
         Running map = rated.running();
-        Running model = spec.machine().run(equilibrium, suction, pressure);
-        double swept = spec.machine().displacer().sweptFlow();
+        Machine.Detail detail = spec.machine().detail(equilibrium, suction, pressure);
+        Running model = detail.running();
+        double swept = spec.machine().displacer().sweptFlow(detail.stroke(), detail.port());
         double isentropic = rated.isentropic().specificEnthalpy() - suction.specificEnthalpy();
         Figures figures = new Figures(
                 map,

@@ -47,6 +47,17 @@ final class RatingFindings {
                         Severity.DANGER,
                         "inletVolumeFlow",
                         "The flow is close to or below the least one, as a multiple of it: the machine surges."));
+        if (spec.machine().displacer() instanceof CurvedImpeller impeller) {
+            findings.below(
+                    Guideline.MIN_SURGE_MARGIN,
+                    states.detail().stroke().massFlow()
+                            / states.detail().port().density()
+                            / impeller.volumeFlow(impeller.curve().surge()),
+                    FindingCode.NEAR_SURGE,
+                    Severity.DANGER,
+                    "headCoefficients",
+                    "The flow is close to that of the highest head, as a multiple of it: a little more lift and the machine surges.");
+        }
         return findings.toList();
     }
 

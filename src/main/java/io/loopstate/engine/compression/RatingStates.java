@@ -48,7 +48,7 @@ record RatingStates(Equilibrium equilibrium, Detail detail, State isentropic) {
     }
 
     Figures figures(Spec spec) {
-        double swept = spec.machine().displacer().sweptFlow();
+        double swept = spec.machine().displacer().sweptFlow(detail.stroke(), detail.port());
         double flow = detail.running().massFlow();
         double volume = flow * suction().specificVolume();
         double isentropicPower =
@@ -97,6 +97,9 @@ record RatingStates(Equilibrium equilibrium, Detail detail, State isentropic) {
     }
 
     Optional<Head> head(Spec spec) {
+        if (spec.machine().displacer() instanceof CurvedImpeller curved) {
+            return Optional.of(head(curved));
+        }
         if (!(spec.machine().displacer() instanceof Impeller impeller)) {
             return Optional.empty();
         }
@@ -107,7 +110,25 @@ record RatingStates(Equilibrium equilibrium, Detail detail, State isentropic) {
                 impeller.head(),
                 impeller.neededCoefficient(needed),
                 impeller.tipSpeed(),
-                Optionals.when(!Double.isNaN(sound), impeller.tipSpeed() / sound)));
+                Optionals.when(!Double.isNaN(sound), impeller.tipSpeed() / sound),
+                Optional.empty()));
+    }
+
+    private Head head(CurvedImpeller impeller) {
+        double needed = detail.stroke().isentropicWork();
+        double sound = detail.port().speedOfSound();
+        double flow = impeller.flowCoefficient(needed);
+        return new Head(
+                needed,
+                OptionalDouble.of(needed),
+                impeller.neededCoefficient(needed),
+                impeller.tipSpeed(),
+                Optionals.when(!Double.isNaN(sound), impeller.tipSpeed() / sound),
+                Optional.of(new DisplacementRating.OnCurve(
+                        flow,
+                        impeller.curve().efficiency(flow),
+                        impeller.volumeFlow(impeller.curve().surge()),
+                        impeller.volumeFlow(impeller.curve().choke()))));
     }
 
     Optional<EnergyBalance> balance(Spec spec) {

@@ -58,6 +58,8 @@ final class RatingWorking {
             steps.rotor(rotor);
         } else if (spec.machine().displacer() instanceof Impeller impeller) {
             steps.impeller(impeller);
+        } else if (spec.machine().displacer() instanceof CurvedImpeller impeller) {
+            steps.curved(impeller);
         }
         steps.power();
         steps.discharge();
@@ -96,6 +98,42 @@ final class RatingWorking {
                     Working.of("V", figures.displacementPerRevolution().getAsDouble(), QuantityKind.VOLUME),
                     Working.of("N", spec.speed().getAsDouble(), QuantityKind.FREQUENCY));
         }
+    }
+
+    private void curved(CurvedImpeller impeller) {
+        double head = detail.stroke().isentropicWork();
+        double flow = impeller.flowCoefficient(head);
+        Term psi = working.formula(
+                "head coefficient that each stage needs",
+                "psi = dh_s / (z u^2)",
+                Basis.DEFINITION,
+                ratio("psi", impeller.neededCoefficient(head)),
+                energy("dh_s", head),
+                ratio("z", impeller.stages()),
+                Working.of("u", impeller.tipSpeed(), QuantityKind.SPEED));
+        Term phi = working.formula(
+                "flow coefficient on the falling side of the curve, by trial between surge and choke",
+                "psi_curve(phi) - psi = 0",
+                "curve given; R. P. Brent, Algorithms for Minimization without Derivatives (1973), chapter 4 (from memory)",
+                ratio("phi", flow),
+                psi,
+                ratio("phi_surge", impeller.curve().surge()),
+                ratio("phi_choke", impeller.curve().choke()));
+        working.formula(
+                "volume drawn in: fan laws, in proportion to the speed",
+                "V = phi u D^2",
+                Basis.DEFINITION,
+                volumeFlow("V", impeller.volumeFlow(flow)),
+                phi,
+                Working.of("u", impeller.tipSpeed(), QuantityKind.SPEED),
+                Working.of("D", impeller.diameter(), QuantityKind.LENGTH));
+        working.formula(
+                "work on the vapor",
+                "w = dh_s / eta(phi)",
+                Basis.DEFINITION,
+                energy("w", detail.stroke().work()),
+                energy("dh_s", head),
+                ratio("eta", impeller.curve().efficiency(flow)));
     }
 
     private void motorHeat() {

@@ -17,4 +17,16 @@ public record HeadFigures(
         @Schema(required = true, ref = "Speed") Quantity tipSpeed,
 
         @Schema(description = "Tip speed over the speed of sound at the suction.")
-        Double machNumber) {}
+        Double machNumber,
+
+        @Schema(description = "V / (u D^2), where a head-flow curve was given.")
+        Double flowCoefficient,
+
+        @Schema(description = "At that flow, from the curve.")
+        Double isentropicEfficiency,
+
+        @Schema(ref = "VolumeFlow", description = "Below which the machine surges at this speed.")
+        Quantity surgeVolumeFlow,
+
+        @Schema(ref = "VolumeFlow", description = "At which the machine chokes at this speed.")
+        Quantity chokeVolumeFlow) {}

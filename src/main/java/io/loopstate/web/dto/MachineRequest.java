@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** A compressor by its displacement. */
@@ -14,7 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
                 "A compressor by its displacement. Reciprocating: bore, stroke and speed, or displacementPerRevolution and "
                         + "speed, or displacement; and clearance or volumetricEfficiency. Rotary, scroll, screw: "
                         + "displacementPerRevolution and speed, or displacement. Centrifugal: inletVolumeFlow and tipSpeed, or "
-                        + "impellerDiameter and speed. And isentropicEfficiency, or polytropicIndex of a cooled cylinder.")
+                        + "impellerDiameter and speed, or a head-flow curve. And isentropicEfficiency, or polytropicIndex of a cooled cylinder.")
 public record MachineRequest(
         @NotNull CompressorDesign design,
 
@@ -97,6 +98,20 @@ public record MachineRequest(
                 description =
                         "Centrifugal: isentropic head of a stage over the square of the tip speed, above 0 to 1; without it the reply says which one is needed.")
         Double headCoefficient,
+
+        @Schema(
+                description =
+                        "Centrifugal: points of a head-flow curve, three or more: V / (u D^2) of a stage, rising. With headCoefficients, "
+                                + "efficiencies, impellerDiameter and speed; the flow is then sought.")
+        List<Double> flowCoefficients,
+
+        @Schema(
+                description =
+                        "Of the same points: isentropic head of a stage over u^2; falling from the highest on, where it surges.")
+        List<Double> headCoefficients,
+
+        @Schema(description = "Of the same points: isentropic, above 0 to 1.")
+        List<Double> efficiencies,
 
         @Schema(ref = "VolumeFlow", description = "Centrifugal: vapor drawn in.")
         Quantity inletVolumeFlow,

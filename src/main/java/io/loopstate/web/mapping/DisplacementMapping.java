@@ -107,7 +107,17 @@ public final class DisplacementMapping {
                 out.of(QuantityKind.SPECIFIC_ENERGY, head.available()),
                 head.neededCoefficient(),
                 out.of(QuantityKind.SPEED, head.tipSpeed()),
-                out.plain(head.machNumber()));
+                out.plain(head.machNumber()),
+                head.onCurve().map(DisplacementRating.OnCurve::flowCoefficient).orElse(null),
+                head.onCurve()
+                        .map(DisplacementRating.OnCurve::isentropicEfficiency)
+                        .orElse(null),
+                head.onCurve()
+                        .map(curve -> out.of(QuantityKind.VOLUME_FLOW, curve.surgeVolumeFlow()))
+                        .orElse(null),
+                head.onCurve()
+                        .map(curve -> out.of(QuantityKind.VOLUME_FLOW, curve.chokeVolumeFlow()))
+                        .orElse(null));
     }
 
     static EnergyBalanceFigures balance(Output out, EnergyBalance balance) {

@@ -2,10 +2,12 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.compression.Circuit;
+import io.loopstate.engine.compression.CurvedImpeller;
 import io.loopstate.engine.compression.CylinderSize;
 import io.loopstate.engine.compression.DisplacementRating.Assumption;
 import io.loopstate.engine.compression.Displacer;
 import io.loopstate.engine.compression.Drive;
+import io.loopstate.engine.compression.HeadCurve;
 import io.loopstate.engine.compression.Housing;
 import io.loopstate.engine.compression.Impeller;
 import io.loopstate.engine.compression.Machine;
@@ -41,7 +43,16 @@ final class Machines {
             "leakageFraction",
             "polytropicIndex");
     private static final List<String> IMPELLER = List.of(
-            "tipSpeed", "impellerDiameter", "stages", "headCoefficient", "inletVolumeFlow", "minimumVolumeFlow");
+            "tipSpeed",
+            "impellerDiameter",
+            "stages",
+            "headCoefficient",
+            "inletVolumeFlow",
+            "minimumVolumeFlow",
+            "flowCoefficients",
+            "headCoefficients",
+            "efficiencies");
+    private static final List<String> CURVE = List.of("flowCoefficients", "headCoefficients", "efficiencies");
     private static final List<String> SWEPT =
             List.of("displacementPerRevolution", "displacement", "volumetricEfficiency");
     private static final String BUILT_IN = "builtInVolumeRatio";
@@ -75,13 +86,40 @@ final class Machines {
                 refuse(input, machine, PISTON);
                 refuse(input, machine, SWEPT);
                 refuse(input, machine, List.of(BUILT_IN));
-                input.exactlyOne(MACHINE + "inletVolumeFlow");
-                exactlyOne(input, "tipSpeed", "impellerDiameter");
-                needs(input, "impellerDiameter", "speed", "tip speed is diameter times speed.");
-                input.exactlyOne(MACHINE + "isentropicEfficiency");
+                checkImpeller(input, machine);
             }
         }
         needs(input, "displacementPerRevolution", "speed", "displacement is volume times speed.");
+    }
+
+    private static void checkImpeller(Input<?> input, MachineRequest machine) {
+        needs(input, "impellerDiameter", "speed", "tip speed is diameter times speed.");
+        if (CURVE.stream().noneMatch(member -> input.given(MACHINE + member))) {
+            input.exactlyOne(MACHINE + "inletVolumeFlow");
+            exactlyOne(input, "tipSpeed", "impellerDiameter");
+            input.exactlyOne(MACHINE + "isentropicEfficiency");
+            return;
+        }
+        CURVE.forEach(member -> input.exactlyOne(MACHINE + member));
+        input.exactlyOne(MACHINE + "impellerDiameter");
+        input.refuseMembers(
+                "follows from the head-flow curve",
+                paths(List.of(
+                        "tipSpeed",
+                        "headCoefficient",
+                        "inletVolumeFlow",
+                        "minimumVolumeFlow",
+                        "isentropicEfficiency")));
+        if (machine.flowCoefficients() != null) {
+            input.requireLength(
+                    MACHINE + "headCoefficients",
+                    machine.headCoefficients(),
+                    machine.flowCoefficients().size());
+            input.requireLength(
+                    MACHINE + "efficiencies",
+                    machine.efficiencies(),
+                    machine.flowCoefficients().size());
+        }
     }
 
     private static void checkPiston(Input<?> input) {
@@ -126,6 +164,13 @@ final class Machines {
                             * request.impellerDiameter().value()
                             * request.speed().value()
                     : request.tipSpeed().value();
+            if (request.flowCoefficients() != null) {
+                return new CurvedImpeller(
+                        tipSpeed,
+                        request.impellerDiameter().value(),
+                        orOne(request.stages()),
+                        new HeadCurve(request.flowCoefficients(), request.headCoefficients(), request.efficiencies()));
+            }
             return new Impeller(
                     request.inletVolumeFlow().value(),
                     tipSpeed,

@@ -38,6 +38,7 @@ class CompressionUnitsTest {
             "compression-rating-map", RatingMapMapping.OPERATION,
             "compression-rating-map-fit", FitMapping.OPERATION,
             "compression-rating-map-compare", CompareMapping.OPERATION,
+            "compression-rating-map-compare-grid", CompareGridMapping.OPERATION,
             "compression-staging", StagingMapping.OPERATION);
     private static final double SAME = 1e-9;
     /** Found by search over a flat minimum, to 1e-7 of the logarithm; what depends on it in first order likewise. */
@@ -230,6 +231,7 @@ class CompressionUnitsTest {
             }
             case "compression-staging" -> stages(reply);
             case "compression-rating-map-compare" -> compared(reply);
+            case "compression-rating-map-compare-grid" -> grid(reply);
             case "compression-nameplate" -> nameplate(reply);
             default -> assertThat(reply.at("/determination").doubleValue()).isBetween(0.9, 1.0);
         }
@@ -252,6 +254,28 @@ class CompressionUnitsTest {
         assertThat(work + si(reply, "/cylinder/heat") - change).isBetween(-1e-9 * size - 1e-9, 1e-9 * size + 1e-9);
         assertThat(si(reply, "/cylinder/workOfAtmosphere") + si(reply, "/cylinder/workOnRod") - work)
                 .isBetween(-1e-9 * size - 1e-12, 1e-9 * size + 1e-12);
+    }
+
+    /** A row has no states to balance: its shares are those of its own numbers, and the summary is that of the rows. */
+    private static void grid(JsonNode reply) {
+        int compared = 0;
+        for (JsonNode row : reply.get("rows")) {
+            if (row.has("refused")) {
+                continue;
+            }
+            compared++;
+            balanced(
+                    si(row, "/machine/massFlow"),
+                    si(row, "/map/massFlow")
+                            * (1 + row.at("/difference/massFlowDifference").doubleValue()));
+            balanced(
+                    si(row, "/machine/electricalPower"),
+                    si(row, "/map/electricalPower")
+                            * (1 + row.at("/difference/powerDifference").doubleValue()));
+        }
+        assertThat(reply.get("compared").intValue()).isEqualTo(compared).isPositive();
+        assertThat(reply.get("refused").intValue())
+                .isEqualTo(reply.get("rows").size() - compared);
     }
 
     private static void circuit(JsonNode reply) {

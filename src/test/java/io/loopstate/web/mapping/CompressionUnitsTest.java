@@ -274,8 +274,7 @@ class CompressionUnitsTest {
                             * (1 + row.at("/difference/powerDifference").doubleValue()));
         }
         assertThat(reply.get("compared").intValue()).isEqualTo(compared).isPositive();
-        assertThat(reply.get("refused").intValue())
-                .isEqualTo(reply.get("rows").size() - compared);
+        assertThat(reply.get("refused").intValue()).isEqualTo(reply.get("rows").size() - compared);
     }
 
     private static void circuit(JsonNode reply) {

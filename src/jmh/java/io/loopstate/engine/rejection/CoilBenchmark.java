@@ -5,7 +5,7 @@ import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
-import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Refrigerant;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -30,7 +30,7 @@ public class CoilBenchmark {
     private static final OutletCondition SUBCOOLED = OutletCondition.subcooling(4);
     private static final OutletCondition SUPERHEATED = OutletCondition.superheat(6);
 
-    @Param({"R-134a", "R-290"})
+    @Param({"R-134a", "R-290", "R-454B"})
     public String refrigerant;
 
     private CondenserCoil condenser;
@@ -45,7 +45,7 @@ public class CoilBenchmark {
 
     @Setup
     public void setUp() {
-        Fluid fluid = Catalog.bundled().find(refrigerant).orElseThrow();
+        Refrigerant fluid = Catalog.bundled().refrigerant(refrigerant).orElseThrow();
         Equilibrium equilibrium = new Equilibria().of(fluid, Equilibria.defaultReference(fluid));
         CoilAir outdoor = new CoilAir(new AirState(101325, 305, 0.01), 1);
         CoilAir indoor = new CoilAir(new AirState(101325, 298, 0.01), 0.6);

@@ -20,6 +20,7 @@ import io.loopstate.web.mapping.EvaporatingCoilMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.GasCoolerMapping;
 import io.loopstate.web.mapping.WaterSideMapping;
+import io.smallrye.common.annotation.Blocking;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -194,6 +195,7 @@ public class HeatRejectionResource {
     /** A gas cooler, from a query. */
     @GET
     @Path("/gas-cooler")
+    @Blocking
     @Operation(operationId = "getGasCooler", summary = "A gas cooler, rated or at work", description = GAS_COOLER)
     public GasCoolerReply gasCooler(@Context UriInfo uri) {
         return exchange.answer(GasCoolerMapping.OPERATION, uri.getQueryParameters());
@@ -202,6 +204,7 @@ public class HeatRejectionResource {
     /** A gas cooler, from a body. */
     @POST
     @Path("/gas-cooler")
+    @Blocking
     @Consumes(MediaType.APPLICATION_JSON)
     @Operation(operationId = "calculateGasCooler", summary = "A gas cooler, rated or at work", description = GAS_COOLER)
     public GasCoolerReply gasCooler(

@@ -6,6 +6,7 @@ import io.loopstate.web.problem.LimitedInputStream;
 import io.loopstate.web.problem.PercentEncoding;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
+import io.loopstate.wiring.batch.BatchStreams;
 import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.buffer.Buffer;
@@ -104,6 +105,9 @@ public class HttpGuard {
     }
 
     private Optional<Problem> tooLarge(RoutingContext context) {
+        if (BatchStreams.isStream(context.request())) {
+            return Optional.empty();
+        }
         String length = context.request().getHeader("Content-Length");
         try {
             return length == null || Long.parseLong(length) <= limit

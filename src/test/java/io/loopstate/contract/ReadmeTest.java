@@ -23,10 +23,11 @@ class ReadmeTest {
             Pattern.compile("^curl -s (.*?)(?=^curl |^#|^```)", Pattern.MULTILINE | Pattern.DOTALL);
     private static final Pattern GET = Pattern.compile("\"?http://localhost:8080(/[^\"\\s]*)\"?");
     private static final Pattern POST = Pattern.compile(
-            "http://localhost:8080(/\\S+) -H 'Content-Type: application/json' -d '(.*)'", Pattern.DOTALL);
+            "\"?http://localhost:8080(/[^\"\\s]+)\"? -H 'Content-Type: ([a-z/-]+)' (?:-d|--data-binary) '(.*)'",
+            Pattern.DOTALL);
 
     /** A command of the README: a body makes it a POST. */
-    record Command(String target, String body) {}
+    record Command(String target, String type, String body) {}
 
     static Stream<Command> commands() throws IOException {
         List<Command> commands = new ArrayList<>();
@@ -40,11 +41,11 @@ class ReadmeTest {
     private static Command command(String arguments) {
         Matcher post = POST.matcher(arguments);
         if (post.matches()) {
-            return new Command(post.group(1), post.group(2));
+            return new Command(post.group(1), post.group(2), post.group(3));
         }
         Matcher get = GET.matcher(arguments);
         assertThat(get.matches()).as(arguments).isTrue();
-        return new Command(get.group(1), null);
+        return new Command(get.group(1), null, null);
     }
 
     @ParameterizedTest
@@ -53,7 +54,7 @@ class ReadmeTest {
         if (command.body() == null) {
             Http.get(command.target()).statusCode(200);
         } else {
-            Http.post(command.target(), command.body()).statusCode(200);
+            Http.post(command.target(), command.type(), command.body()).statusCode(200);
         }
     }
 

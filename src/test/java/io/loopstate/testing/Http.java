@@ -5,7 +5,10 @@ import static io.restassured.RestAssured.given;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
 import io.restassured.response.ValidatableResponse;
+import java.nio.charset.StandardCharsets;
 
 /** Requests as a client writes them. */
 public final class Http {
@@ -27,9 +30,17 @@ public final class Http {
 
     /** A POST of a JSON body to exactly this path and query. */
     public static ValidatableResponse post(String target, String body) {
+        return post(target, "application/json", body);
+    }
+
+    /** A POST of a body of any type; the header says exactly this. */
+    public static ValidatableResponse post(String target, String type, String body) {
         return given().urlEncodingEnabled(false)
-                .contentType("application/json")
-                .body(body)
+                .config(RestAssured.config()
+                        .encoderConfig(EncoderConfig.encoderConfig()
+                                .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
+                .header("Content-Type", type)
+                .body(body.getBytes(StandardCharsets.UTF_8))
                 .post(target)
                 .then();
     }

@@ -3,6 +3,7 @@ package io.loopstate.web.mapping;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.web.chart.Svg;
+import io.loopstate.web.dto.Options;
 import java.util.List;
 import java.util.Map;
 
@@ -61,6 +62,15 @@ public final class Exchange {
         Input<T> input = reader.read(picture.operation().request(), source, choice.faults());
         R result = calculate(picture.operation(), input);
         return Svg.of(picture.drawing().of(input, result, choice.name()));
+    }
+
+    /**
+     * Checks options that are to hold for several requests.
+     *
+     * @throws io.loopstate.web.problem.ProblemException with every fault
+     */
+    public void checkOptions(Map<String, List<String>> options) {
+        reader.read(Options.class, new QuerySource(options)).refuseFaults();
     }
 
     private <T, S, R, A> A answer(Operation<T, S, R, A> operation, Source source) {

@@ -68,6 +68,11 @@ public record Fault(
         return new Fault(null, null, code, detail, null, null, null, List.of());
     }
 
+    /** The same fault at another place in a body. */
+    public Fault atPointer(String place) {
+        return new Fault(place, parameter, code, detail, got, allowed, hint, candidates);
+    }
+
     /** The same fault with what was sent, shortened to what a person reads at a glance. */
     public Fault withGot(String sent) {
         return new Fault(pointer, parameter, code, detail, Shorten.text(sent), allowed, hint, candidates);

@@ -21,6 +21,14 @@ public final class JsonFaults {
                 .withHint("Check quotes, commas and brackets up to that place.");
     }
 
+    /** As above for one line among many, whose number the parser does not know. */
+    public static Fault ofRow(JsonProcessingException e) {
+        JsonLocation at = e.getLocation();
+        String where = at == null ? "" : " at column " + at.getColumnNr();
+        return Fault.at(Pointer.ROOT, "invalid-json", "The row is not valid JSON" + where + ": " + e.getOriginalMessage())
+                .withHint("Each line holds one JSON object and nothing else.");
+    }
+
     private static Fault ofMapping(JsonMappingException e) {
         String pointer = pointer(e);
         if (e instanceof MismatchedInputException mismatch && mismatch.getTargetType() != null) {

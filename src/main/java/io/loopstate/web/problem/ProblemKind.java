@@ -28,7 +28,9 @@ public enum ProblemKind {
     /** An iteration of the engine gave up; its name is in the detail. */
     NOT_CONVERGED(500, "The calculation did not converge"),
     /** A defect of the service. */
-    INTERNAL_ERROR(500, "The service failed");
+    INTERNAL_ERROR(500, "The service failed"),
+    /** More requests are under way than the service takes on. */
+    OVERLOADED(503, "The service is busy");
 
     private final int status;
     private final String title;

@@ -136,6 +136,18 @@ public final class ProblemMappers {
         return reply(internalError());
     }
 
+    /** The problem for what one of many calculations in a request threw; a defect is logged in full. */
+    public static Problem ofCalculation(Throwable e) {
+        if (e instanceof ProblemException refusal) {
+            return refusal.problem();
+        }
+        if (e instanceof EngineException engine) {
+            return EngineProblems.inSi(engine);
+        }
+        LOG.error("defect in one of many calculations", e);
+        return internalError();
+    }
+
     /** The problem for a defect of the service. */
     public static Problem internalError() {
         return Problem.of(

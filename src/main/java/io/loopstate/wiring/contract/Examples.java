@@ -56,6 +56,9 @@ final class Examples {
                             .value(MAPPER.convertValue(json(file + ".request.json"), Object.class)));
         }
         Operation get = item.getOperations().get(HttpMethod.GET);
+        if (get == null) {
+            return;
+        }
         String before = get.getDescription() == null ? "" : get.getDescription() + "\n\n";
         get.setDescription(before + summary + ": `" + text(file + ".url").strip() + "`");
     }

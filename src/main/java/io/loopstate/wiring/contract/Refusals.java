@@ -18,7 +18,8 @@ final class Refusals {
             413, "The body is longer than the limit.",
             415, "The format of the body is not read here.",
             422, "The request can be read, but is physically impossible or outside the range of the model.",
-            500, "A defect of the service."));
+            500, "A defect of the service.",
+            503, "The service is busy; Retry-After says when to come back."));
 
     Refusals(Components components) {
         WORDS.forEach((status, words) -> components.addResponse(
@@ -35,10 +36,12 @@ final class Refusals {
 
     void complete(String path, PathItem item) {
         boolean calculation = item.getOperations().containsKey(HttpMethod.POST);
+        boolean many = calculation && !item.getOperations().containsKey(HttpMethod.GET);
         item.getOperations().forEach((method, operation) -> {
             TreeSet<Integer> statuses = new TreeSet<>(WORDS.keySet());
             statuses.removeIf(status -> status == 404 && !path.contains("{")
-                    || status == 422 && !calculation
+                    || status == 422 && (!calculation || many)
+                    || status == 503 && !many
                     || (status == 413 || status == 415) && method != HttpMethod.POST);
             statuses.forEach(status -> operation
                     .getResponses()

@@ -43,8 +43,12 @@ final class Requests {
         }
         Schema body =
                 resolve(post.getRequestBody().getContent().getMediaType(JSON).getSchema());
-        List<Parameter> parameters = parameters("", body);
         List<String> options = Contract.options();
+        if (body.getProperties() == null) {
+            options.forEach(option -> post.addParameter(OASFactory.createParameter().ref(option)));
+            return;
+        }
+        List<Parameter> parameters = parameters("", body);
         for (Parameter parameter : parameters) {
             boolean option = options.contains(parameter.getName());
             if (option) {

@@ -1,0 +1,105 @@
+package io.loopstate.web.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.batch.ArrayBatch;
+import io.loopstate.web.batch.BatchQuery;
+import io.loopstate.web.batch.BatchReply;
+import io.loopstate.web.batch.BatchRow;
+import io.loopstate.web.batch.JsonRows;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.problem.ProblemMappers;
+import io.smallrye.common.annotation.Blocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.StreamingOutput;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+
+/**
+ * Many calculations in one request. Arrays come here; streams of rows are answered below the routes while they are read, and are
+ * declared here for the contract.
+ */
+@Path("/v1/batch")
+@Produces(MediaType.APPLICATION_JSON)
+@Blocking
+@Tag(name = "many at once")
+public class BatchResource {
+    private static final String BATCH =
+            "Many calculations in one request, answered in the order of the rows; the last thing is a summary. A row that cannot "
+                    + "be answered has a problem in place of its reply and spoils no other. Send a JSON array of up to 1000 rows, or, "
+                    + "for more, one JSON object a line (application/x-ndjson, application/jsonl): such a stream is answered while "
+                    + "it is read, line by line, with up to 1000000 lines of up to 64 KiB, empty ones left out; whoever reads "
+                    + "slowly slows the calculation. The limits are settings of the service. Pointers in problems count from the row. "
+                    + "Options in the query hold for every row that does not say otherwise.";
+
+    private final ObjectMapper mapper;
+    private final Exchange exchange;
+    private final ArrayBatch batch;
+
+    /** Called by the container. */
+    @Inject
+    public BatchResource(ObjectMapper mapper, Exchange exchange, ArrayBatch batch) {
+        this.mapper = mapper;
+        this.exchange = exchange;
+        this.batch = batch;
+    }
+
+    /** An array of rows. */
+    @POST
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Operation(operationId = "calculateBatch", summary = "Many calculations in one request", description = BATCH)
+    @Parameter(
+            name = BatchQuery.OPERATION,
+            in = ParameterIn.QUERY,
+            description = "The calculation of rows that name none, by its path below /v1.",
+            schema = @Schema(type = SchemaType.STRING, examples = "cycle-points/design"))
+    @APIResponse(
+            responseCode = "200",
+            description = "The answers; rows that were refused are among them.",
+            content = {
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = BatchReply.class)),
+                @Content(
+                        mediaType = "application/x-ndjson",
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description =
+                                                "One BatchAnswer a line, then one line {\"summary\": BatchSummary}."))
+            })
+    public StreamingOutput batch(
+            @RequestBody(
+                            required = true,
+                            content = {
+                                @Content(
+                                        mediaType = MediaType.APPLICATION_JSON,
+                                        schema = @Schema(type = SchemaType.ARRAY, implementation = BatchRow.class)),
+                                @Content(
+                                        mediaType = "application/x-ndjson",
+                                        schema =
+                                                @Schema(
+                                                        type = SchemaType.STRING,
+                                                        description = "One BatchRow a line."))
+                            })
+                    JsonNode body,
+            @Context UriInfo uri) {
+        BatchQuery query = BatchQuery.read(uri.getQueryParameters(), List.of(), exchange);
+        batch.check(body);
+        JsonRows rows = new JsonRows(mapper, exchange, query, Integer.MAX_VALUE, ProblemMappers::ofCalculation);
+        return out -> batch.write(body, rows, out);
+    }
+}

@@ -1,0 +1,148 @@
+package io.loopstate.wiring.batch;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.batch.BatchQuery;
+import io.loopstate.web.batch.JsonRows;
+import io.loopstate.web.batch.NdjsonFormat;
+import io.loopstate.web.batch.RowFormat;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemKind;
+import io.loopstate.web.problem.ProblemMappers;
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.MultiMap;
+import io.vertx.core.buffer.Buffer;
+import io.vertx.core.http.HttpMethod;
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Takes streams of rows out of the way of other requests: their bodies are answered while they are read. */
+@ApplicationScoped
+public class BatchStreams {
+    /** Where many calculations go. */
+    public static final String PATH = "/v1/batch";
+
+    /** After what authenticates (150 and more), before what reads a whole body (140). */
+    private static final int PRIORITY = 145;
+
+    /** Until a refusal has been read that the client's bytes still cross: milliseconds. */
+    private static final long LAST_WORDS = 200;
+
+    private static final Set<String> LINES =
+            Set.of("application/x-ndjson", "application/ndjson", "application/jsonl", "application/x-jsonlines");
+
+    private final ObjectMapper mapper;
+    private final Exchange exchange;
+    private final BatchSettings settings;
+    private final BatchThreads threads;
+    private final AtomicInteger streams = new AtomicInteger();
+
+    /** Called by the container. */
+    @Inject
+    public BatchStreams(ObjectMapper mapper, Exchange exchange, BatchSettings settings, BatchThreads threads) {
+        this.mapper = mapper;
+        this.exchange = exchange;
+        this.settings = settings;
+        this.threads = threads;
+    }
+
+    /** Whether a request is a stream of rows, which has no limit as a whole. */
+    public static boolean isStream(HttpServerRequest request) {
+        return request.method().equals(HttpMethod.POST) && isBatch(request.path()) && LINES.contains(type(request));
+    }
+
+    private static boolean isBatch(String path) {
+        return path.equals(PATH) || path.equals(PATH + '/');
+    }
+
+    private static String type(HttpServerRequest request) {
+        String type = request.getHeader("Content-Type");
+        return type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+    }
+
+    void filter(@Observes Filters filters) {
+        filters.register(this::handle, PRIORITY);
+    }
+
+    private void handle(RoutingContext context) {
+        if (!isStream(context.request())) {
+            context.next();
+            return;
+        }
+        if (streams.incrementAndGet() > settings.streams()) {
+            streams.decrementAndGet();
+            Fault fault = Fault.request("overloaded", "As many streams are under way as the service takes on.")
+                    .withHint("Try again after the seconds in Retry-After.");
+            context.response().putHeader("Retry-After", "1");
+            refuse(context, Problem.of(ProblemKind.OVERLOADED, List.of(fault)));
+            return;
+        }
+        try {
+            RowFormat format = format(context.request());
+            new RowStream(
+                            context,
+                            format,
+                            bounds(),
+                            threads,
+                            e -> send(context, ProblemMappers.ofCalculation(e)),
+                            streams::decrementAndGet)
+                    .start();
+        } catch (RuntimeException e) {
+            streams.decrementAndGet();
+            refuse(context, ProblemMappers.ofCalculation(e));
+        }
+    }
+
+    private RowFormat format(HttpServerRequest request) {
+        BatchQuery query = BatchQuery.read(parameters(request.params()), List.of(), exchange);
+        int longest = Math.toIntExact(settings.rowSize().asLongValue());
+        JsonRows rows = new JsonRows(mapper, exchange, query, longest, ProblemMappers::ofCalculation);
+        return new NdjsonFormat(rows, longest);
+    }
+
+    private RowStream.Bounds bounds() {
+        return new RowStream.Bounds(
+                settings.streamRows(),
+                threads.count(),
+                settings.window(),
+                settings.waitingAnswers().asLongValue());
+    }
+
+    private static Map<String, List<String>> parameters(MultiMap params) {
+        Map<String, List<String>> parameters = new LinkedHashMap<>();
+        params.names().forEach(name -> parameters.put(name, params.getAll(name)));
+        return parameters;
+    }
+
+    /** Refuses a stream of which nothing has been read. */
+    private void refuse(RoutingContext context, Problem problem) {
+        context.response().putHeader("Connection", "close");
+        context.addEndHandler(
+                done -> context.vertx().setTimer(LAST_WORDS, id -> context.request().connection().close()));
+        context.request().handler(nothing -> {}).resume();
+        send(context, problem);
+    }
+
+    private void send(RoutingContext context, Problem problem) {
+        HttpServerResponse response = context.response();
+        try {
+            response.setStatusCode(problem.status())
+                    .putHeader("Content-Type", Problem.MEDIA_TYPE)
+                    .end(Buffer.buffer(mapper.writeValueAsBytes(problem)));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -20,7 +20,10 @@ public record BatchAnswer(
 
         @Schema(description = "As the row gave it.") String id,
 
-        @Schema(required = true, description = "The HTTP status that the row would have had on its own.", examples = "200")
+        @Schema(
+                required = true,
+                description = "The HTTP status that the row would have had on its own.",
+                examples = "200")
         int status,
 
         @Schema(description = "What the POST of the calculation replies; only with status 200.")

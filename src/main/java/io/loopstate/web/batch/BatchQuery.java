@@ -40,7 +40,8 @@ public record BatchQuery(Optional<String> operation, Map<String, List<String>> o
         known.add(OPERATION);
         known.addAll(Contract.options());
         List<Fault> faults = unknown(parameters, known);
-        Optional<String> operation = Optional.ofNullable(parameters.get(OPERATION)).map(values -> values.get(0));
+        Optional<String> operation =
+                Optional.ofNullable(parameters.get(OPERATION)).map(values -> values.get(0));
         operation
                 .filter(name -> Operations.named(name).isEmpty())
                 .ifPresent(name -> faults.add(

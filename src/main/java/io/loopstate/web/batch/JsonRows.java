@@ -117,8 +117,7 @@ public final class JsonRows {
                         ? fault
                         : fault.atPointer(REQUEST + fault.pointer().substring(1)))
                 .toList();
-        return new Problem(
-                problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults);
+        return new Problem(problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults);
     }
 
     private Operation<?, ?, ?, ?> operation(JsonNode row) {
@@ -137,7 +136,9 @@ public final class JsonRows {
             }
         });
         JsonNode id = row.path("id");
-        if (!id.isMissingNode() && !id.isNull() && !(id.isTextual() && id.textValue().length() <= LONGEST_ID)) {
+        if (!id.isMissingNode()
+                && !id.isNull()
+                && !(id.isTextual() && id.textValue().length() <= LONGEST_ID)) {
             faults.add(wrongType("id", "a string of at most " + LONGEST_ID + " characters"));
         }
         JsonNode request = row.path("request");

@@ -22,7 +22,8 @@ public final class Row {
         return tooLong;
     }
 
-    byte[] bytes() {
+    /** Not to be changed. */
+    public byte[] bytes() {
         return bytes;
     }
 }

@@ -25,7 +25,10 @@ public final class JsonFaults {
     public static Fault ofRow(JsonProcessingException e) {
         JsonLocation at = e.getLocation();
         String where = at == null ? "" : " at column " + at.getColumnNr();
-        return Fault.at(Pointer.ROOT, "invalid-json", "The row is not valid JSON" + where + ": " + e.getOriginalMessage())
+        return Fault.at(
+                        Pointer.ROOT,
+                        "invalid-json",
+                        "The row is not valid JSON" + where + ": " + e.getOriginalMessage())
                 .withHint("Each line holds one JSON object and nothing else.");
     }
 

@@ -91,9 +91,7 @@ public class BatchResource {
                                 @Content(
                                         mediaType = "application/x-ndjson",
                                         schema =
-                                                @Schema(
-                                                        type = SchemaType.STRING,
-                                                        description = "One BatchRow a line."))
+                                                @Schema(type = SchemaType.STRING, description = "One BatchRow a line."))
                             })
                     JsonNode body,
             @Context UriInfo uri) {

@@ -129,8 +129,8 @@ public class BatchStreams {
     /** Refuses a stream of which nothing has been read. */
     private void refuse(RoutingContext context, Problem problem) {
         context.response().putHeader("Connection", "close");
-        context.addEndHandler(
-                done -> context.vertx().setTimer(LAST_WORDS, id -> context.request().connection().close()));
+        context.addEndHandler(done -> context.vertx()
+                .setTimer(LAST_WORDS, id -> context.request().connection().close()));
         context.request().handler(nothing -> {}).resume();
         send(context, problem);
     }

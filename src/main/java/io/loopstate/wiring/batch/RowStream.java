@@ -221,7 +221,9 @@ public final class RowStream {
         if (stage == Stage.BEGINNING) {
             Buffer bytes = Buffer.buffer();
             answers.forEach(answer -> {
-                tally.add(answer.status());
+                if (answer.status() != Answered.NO_ROW) {
+                    tally.add(answer.status());
+                }
                 bytes.appendBytes(answer.bytes());
             });
             write(bytes);
@@ -231,15 +233,18 @@ public final class RowStream {
     }
 
     private void write(Buffer bytes) {
+        response.write(headed(bytes));
+    }
+
+    private Buffer headed(Buffer bytes) {
         if (!response.headWritten()) {
             response.setChunked(true).putHeader("Content-Type", format.contentType());
         }
-        response.write(bytes);
+        return bytes;
     }
 
     private void finish() {
-        write(Buffer.buffer(format.end(tally, problem)));
-        response.end();
+        response.end(headed(Buffer.buffer(format.end(tally, problem))));
         discard();
     }
 

@@ -45,7 +45,8 @@ final class Requests {
                 resolve(post.getRequestBody().getContent().getMediaType(JSON).getSchema());
         List<String> options = Contract.options();
         if (body.getProperties() == null) {
-            options.forEach(option -> post.addParameter(OASFactory.createParameter().ref(option)));
+            options.forEach(
+                    option -> post.addParameter(OASFactory.createParameter().ref(option)));
             return;
         }
         List<Parameter> parameters = parameters("", body);

@@ -28,7 +28,8 @@ class RowSplitterTest {
 
     @Test
     void longLineIsMarkedAndTheNextIsNot() {
-        List<Row> rows = rows(RowSplitter.lines(LONGEST), "0123456789\r\n0123456789a\n" + "x".repeat(50) + "\nshort", 7);
+        List<Row> rows =
+                rows(RowSplitter.lines(LONGEST), "0123456789\r\n0123456789a\n" + "x".repeat(50) + "\nshort", 7);
         assertThat(rows.stream().map(Row::tooLong)).containsExactly(false, true, true, false);
         assertThat(rows.stream().map(row -> row.bytes().length)).allMatch(length -> length <= LONGEST + 1);
         assertThat(rows.stream().map(Row::index)).containsExactly(0L, 1L, 2L, 3L);

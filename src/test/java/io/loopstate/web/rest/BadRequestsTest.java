@@ -1,10 +1,10 @@
 package io.loopstate.web.rest;
 
-import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.testing.Http;
 import io.loopstate.testing.RawHttp;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -86,10 +86,12 @@ class BadRequestsTest {
             return RawHttp.send(server, "DELETE", request.get("delete").textValue());
         }
         String body = request.get("body").textValue();
-        Response response = given().urlEncodingEnabled(false)
-                .header("Content-Type", request.at("/headers/Content-Type").asText("application/json"))
-                .body(body.equals("HUGE") ? HUGE : body)
-                .post(request.get("post").textValue());
+        Response response = Http.post(
+                        request.get("post").textValue(),
+                        request.at("/headers/Content-Type").asText("application/json"),
+                        body.equals("HUGE") ? HUGE : body)
+                .extract()
+                .response();
         return new RawHttp.Reply(response.statusCode(), "Content-Type: " + response.contentType(), response.asString());
     }
 }

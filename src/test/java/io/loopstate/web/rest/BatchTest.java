@@ -47,7 +47,8 @@ class BatchTest {
         List<String> answers = lines.lines().toList();
         assertThat(answers).hasSize(301);
         for (int i = 0; i < 300; i++) {
-            assertThat(answers.get(i)).startsWith("{\"index\":" + i + ",\"id\":\"r" + i + "\",\"status\":200,\"reply\":");
+            assertThat(answers.get(i))
+                    .startsWith("{\"index\":" + i + ",\"id\":\"r" + i + "\",\"status\":200,\"reply\":");
         }
         assertThat(answers.get(40)).endsWith(",\"reply\":" + single + "}");
         assertThat(answers.get(300))
@@ -103,13 +104,14 @@ class BatchTest {
 
     @Test
     void optionsOfTheQueryHoldWhereARowDoesNotSayOtherwise() {
-        List<JsonNode> answers = lines(Http.post(
-                "/v1/batch?operation=properties/saturation&units=IP&altitude=5280+ft&explain=true",
-                LINES,
-                "{\"request\":" + SATURATION.formatted(20) + "}\n"
-                        + "{\"request\":{\"refrigerant\":\"R-134a\",\"temperature\":\"20 degC\",\"units\":\"SI\","
-                        + "\"atmosphericPressure\":\"100 kPa_a\",\"explain\":false}}\n"
-                        + "{\"operation\":\"properties/moist-air\",\"request\":{\"dryBulb\":\"24 degC\",\"relativeHumidity\":0.5}}"));
+        List<JsonNode> answers = lines(
+                Http.post(
+                        "/v1/batch?operation=properties/saturation&units=IP&altitude=5280+ft&explain=true",
+                        LINES,
+                        "{\"request\":" + SATURATION.formatted(20) + "}\n"
+                                + "{\"request\":{\"refrigerant\":\"R-134a\",\"temperature\":\"20 degC\",\"units\":\"SI\","
+                                + "\"atmosphericPressure\":\"100 kPa_a\",\"explain\":false}}\n"
+                                + "{\"operation\":\"properties/moist-air\",\"request\":{\"dryBulb\":\"24 degC\",\"relativeHumidity\":0.5}}"));
         assertThat(answers.stream().limit(3).map(answer -> answer.get("status").intValue()))
                 .containsExactly(200, 200, 200);
         assertThat(answers.get(0).at("/reply/dew/temperature/unit").textValue()).isEqualTo("degF");
@@ -132,7 +134,8 @@ class BatchTest {
     @Test
     void emptyStreamHasASummary() {
         assertThat(lines(Http.post("/v1/batch", LINES, "\n"))).hasSize(1);
-        assertThat(lines(Http.post("/v1/batch/", "application/jsonl; charset=utf-8", "{}"))).hasSize(2);
+        assertThat(lines(Http.post("/v1/batch/", "application/jsonl; charset=utf-8", "{}")))
+                .hasSize(2);
     }
 
     /** The body of a stream has no limit, and each line is answered before the next is sent. */
@@ -168,7 +171,8 @@ class BatchTest {
     private static List<String> faults(JsonNode answer) {
         List<String> faults = new ArrayList<>();
         answer.at("/problem/errors")
-                .forEach(error -> faults.add(error.get("code").textValue() + '@'
+                .forEach(error -> faults.add(error.get("code").textValue()
+                        + '@'
                         + error.path("pointer").asText()));
         return faults;
     }

@@ -1,0 +1,138 @@
+package io.loopstate.deployment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import io.fabric8.kubernetes.api.model.Container;
+import io.fabric8.kubernetes.api.model.HasMetadata;
+import io.fabric8.kubernetes.api.model.PodSpec;
+import io.fabric8.kubernetes.api.model.apps.Deployment;
+import io.fabric8.kubernetes.client.utils.KubernetesSerialization;
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The manifests under {@code k8s} have no member that their types do not know, and no value of another type. */
+class ManifestsTest {
+    private static final Path ROOT = Path.of("k8s");
+    private static final KubernetesSerialization SERIALIZATION = new KubernetesSerialization();
+
+    static Stream<Path> manifests() throws IOException {
+        try (Stream<Path> files = Files.walk(ROOT)) {
+            return files
+                    .filter(file -> file.toString().endsWith(".yaml") && !file.endsWith("kustomization.yaml"))
+                    .sorted()
+                    .toList()
+                    .stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("manifests")
+    void everyMemberIsKnown(Path file) throws IOException {
+        HasMetadata resource = SERIALIZATION.unmarshal(Files.readString(file));
+        assertThat(resource.getClass().getSimpleName())
+                .as("a typed resource, not a generic one")
+                .isEqualTo(resource.getKind());
+        assertThat(unknown(resource, resource.getKind())).isEmpty();
+    }
+
+    /** The check itself finds what it is for. */
+    @Test
+    void misspelledMemberIsFound() throws IOException {
+        String text =
+                Files.readString(ROOT.resolve("base/deployment.yaml")).replace("periodSeconds: 5", "periodSecond: 5");
+        assertThat(unknown(SERIALIZATION.unmarshal(text), "Deployment"))
+                .containsExactly(
+                        "Deployment.getSpec.getTemplate.getSpec.getContainers.getReadinessProbe: periodSecond");
+    }
+
+    @Test
+    void everyFileBelongsToAKustomization() throws IOException {
+        for (Path file : manifests().toList()) {
+            assertThat(Files.readString(file.resolveSibling("kustomization.yaml")))
+                    .contains("  - " + file.getFileName() + "\n");
+        }
+    }
+
+    @Test
+    void podsAreConfined() throws IOException {
+        Deployment deployment = (Deployment)
+                SERIALIZATION.<HasMetadata>unmarshal(Files.readString(ROOT.resolve("base/deployment.yaml")));
+        PodSpec pod = deployment.getSpec().getTemplate().getSpec();
+        assertThat(pod.getSecurityContext().getRunAsNonRoot()).isTrue();
+        assertThat(pod.getSecurityContext().getSeccompProfile().getType()).isEqualTo("RuntimeDefault");
+        assertThat(pod.getAutomountServiceAccountToken()).isFalse();
+        Container container = pod.getContainers().get(0);
+        assertThat(container.getSecurityContext().getReadOnlyRootFilesystem()).isTrue();
+        assertThat(container.getSecurityContext().getAllowPrivilegeEscalation()).isFalse();
+        assertThat(container.getSecurityContext().getCapabilities().getDrop()).containsExactly("ALL");
+        assertThat(container.getResources().getLimits()).containsKey("memory");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"dev", "production"})
+    void overlayIsBuilt(String overlay) throws IOException, InterruptedException {
+        Assumptions.assumeTrue(
+                Stream.of(System.getenv("PATH").split(":")).anyMatch(d -> Files.isExecutable(Path.of(d, "kubectl"))),
+                "kubectl is not on this machine");
+        Process process = new ProcessBuilder("kubectl", "kustomize", "k8s/overlays/" + overlay)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isZero();
+        for (String document : text.split("(?m)^---$")) {
+            HasMetadata resource = SERIALIZATION.unmarshal(document);
+            assertThat(unknown(resource, resource.getKind())).isEmpty();
+        }
+    }
+
+    /** Members of a resource, at any depth, that its type has no place for. */
+    private static List<String> unknown(Object value, String path) {
+        List<String> result = new ArrayList<>();
+        if (value instanceof Collection<?> items) {
+            items.forEach(item -> result.addAll(unknown(item, path)));
+        } else if (value instanceof Map<?, ?> map) {
+            map.values().forEach(item -> result.addAll(unknown(item, path)));
+        } else if (value != null && value.getClass().getName().startsWith("io.fabric8.")) {
+            for (Method getter : value.getClass().getMethods()) {
+                result.addAll(unknownBehind(value, getter, path));
+            }
+        }
+        return result;
+    }
+
+    private static List<String> unknownBehind(Object value, Method getter, String path) {
+        boolean own = getter.getDeclaringClass().getName().startsWith("io.fabric8.")
+                && getter.getParameterCount() == 0
+                && getter.getName().startsWith("get")
+                && !value.getClass().isEnum();
+        if (!own) {
+            return List.of();
+        }
+        try {
+            Object member = getter.invoke(value);
+            if (getter.isAnnotationPresent(JsonAnyGetter.class)) {
+                return ((Map<?, ?>) member)
+                        .keySet().stream().map(name -> path + ": " + name).toList();
+            }
+            return unknown(member, path + '.' + getter.getName());
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(path + Arrays.toString(e.getStackTrace()), e);
+        }
+    }
+}

@@ -20,11 +20,11 @@ import io.loopstate.web.mapping.SafetyGroups;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
+import io.loopstate.wiring.Constraints;
 import io.loopstate.wiring.JsonSettings;
 import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpServer;
 import io.vertx.ext.web.Router;
-import jakarta.validation.Validation;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -102,7 +102,7 @@ public final class BatchMeasurement {
         Exchange exchange = new Exchange(
                 new RequestReader(
                         new Refrigerants(catalog, new Equilibria(), new TransportLibrary(catalog)),
-                        Validation.buildDefaultValidatorFactory().getValidator()),
+                        Constraints.validator()),
                 new Trust("measured", SafetyGroups.bundled()));
         BatchQuery query = BatchQuery.read(Map.of(), List.of(), exchange);
         RowFormat real =

@@ -7,7 +7,7 @@
  * units), {@link io.loopstate.units.Plausibility} (slips of unit). Every fault is a
  * {@link io.loopstate.units.UnitFault}; it knows no transport.
  *
- * <p>Uses {@code java.*} only. Used by {@code web.mapping} and {@code web.csv} alone: neither the engine nor the
+ * <p>Uses {@code java.*} only. Used by {@code web.mapping} and {@code web.form} alone: neither the engine nor the
  * resources know a unit.
  *
  * <p>Rules: a temperature and a temperature difference are different kinds; a pressure names what it is counted from

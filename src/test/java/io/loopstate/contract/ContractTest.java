@@ -10,6 +10,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import io.loopstate.contract.ExamplesTest.Example;
+import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.mapping.Contract;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -153,7 +154,9 @@ class ContractTest {
             assertThat(whole.get("in").textValue()).isEqualTo("query");
             assertThat(whole.has("schema")).isTrue();
         });
-        assertThat(parameters).isEqualTo(Contract.parameters(schema));
+        List<String> read = new ArrayList<>(Contract.parameters(schema));
+        read.addAll(LayoutReader.NAMES);
+        assertThat(parameters).isEqualTo(read);
     }
 
     @ParameterizedTest

@@ -8,4 +8,4 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record RefrigerantsReply(
         @Schema(required = true) int count,
 
-        @Schema(required = true) List<RefrigerantItem> refrigerants) {}
+        @Schema(required = true) @Rows List<RefrigerantItem> refrigerants) {}

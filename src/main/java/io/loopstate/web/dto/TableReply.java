@@ -12,7 +12,8 @@ public record TableReply(
         @Schema(description = "Saturated vapor at the pressure of a table of superheated vapor.")
         FluidState dew,
 
-        @Schema(required = true, description = "Ascending.") List<TableRow> rows,
+        @Schema(required = true, description = "Ascending.") @Rows
+        List<TableRow> rows,
 
         @Schema(description = "The working; only where it was asked for.")
         List<WorkingStep> working,

@@ -1,7 +1,8 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.web.form.FlatName;
 import io.loopstate.web.problem.Pointer;
-import java.util.Locale;
+import java.util.List;
 
 /** Paths of members, {@code evaporating.temperature}, in the forms that clients see. */
 final class Paths {
@@ -23,11 +24,7 @@ final class Paths {
 
     /** The name in a query: {@code evaporatingTemperature}. */
     static String flat(String path) {
-        StringBuilder name = new StringBuilder();
-        for (String part : path.split("\\.")) {
-            name.append(name.isEmpty() ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
-        }
-        return name.toString();
+        return FlatName.of(List.of(path.split("\\.")));
     }
 
     /** The place in a body: {@code #/evaporating/temperature}. */

@@ -1,9 +1,11 @@
 package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.databind.node.TextNode;
+import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Nearest;
 import io.loopstate.web.problem.ProblemKind;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,17 +51,18 @@ final class QuerySource implements Source {
 
     /** Adds a fault for each parameter that is not one of the known, and for each that is given twice. */
     void refuseUnknown(List<String> known, Faults faults) {
+        LayoutReader.faults(parameters).forEach(fault -> faults.add(ProblemKind.INVALID_REQUEST, fault));
         parameters.keySet().stream().sorted().forEach(name -> {
             if (name.equals(CACHE_BUSTER)) {
                 return;
             }
-            if (!known.contains(name)) {
+            if (!known.contains(name) && !LayoutReader.NAMES.contains(name)) {
                 faults.add(
                         ProblemKind.INVALID_REQUEST,
                         Fault.parameter(name, "unknown-parameter", "There is no parameter of this name here.")
                                 .withGot(name)
                                 .withAllowed(String.join(", ", known))
-                                .withHint(Nearest.hint(name, known)));
+                                .withHint(Nearest.hint(name, withLayout(known))));
             } else if (parameters.get(name).size() > 1) {
                 faults.add(
                         ProblemKind.INVALID_REQUEST,
@@ -68,5 +71,11 @@ final class QuerySource implements Source {
                                 .withAllowed("one value"));
             }
         });
+    }
+
+    private static List<String> withLayout(List<String> known) {
+        List<String> all = new ArrayList<>(known);
+        all.addAll(LayoutReader.NAMES);
+        return all;
     }
 }

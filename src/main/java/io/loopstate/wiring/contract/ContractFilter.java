@@ -18,10 +18,12 @@ public class ContractFilter implements OASFilter {
         components.getSchemas().forEach(Requests::order);
         components.getSchemas().values().forEach(ContractFilter::tidyReferences);
         Requests requests = new Requests(components);
+        Presentations presentations = new Presentations(components);
         Refusals refusals = new Refusals(components);
         Examples examples = Examples.bundled();
         contract.getPaths().getPathItems().forEach((path, item) -> {
             requests.complete(item);
+            presentations.complete(item);
             refusals.complete(path, item);
             examples.complete(path, item);
         });

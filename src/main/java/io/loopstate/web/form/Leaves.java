@@ -1,0 +1,80 @@
+package io.loopstate.web.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The values of a tree in their order. */
+public final class Leaves {
+    private static final String NAME = "name";
+
+    private final List<Leaf> found = new ArrayList<>();
+
+    private Leaves() {}
+
+    /** Every value below a node. */
+    public static List<Leaf> of(JsonNode node) {
+        return of(node, List.of(), "");
+    }
+
+    /** Every value below a node that is reached by a path and a pointer. */
+    static List<Leaf> of(JsonNode node, List<String> path, String pointer) {
+        Leaves leaves = new Leaves();
+        leaves.add(node, path, pointer);
+        return leaves.found;
+    }
+
+    /** Whether a node is a value with a unit. */
+    static boolean quantity(JsonNode node) {
+        return node.size() == 2
+                && node.path("value").isNumber()
+                && node.path("unit").isTextual();
+    }
+
+    private void add(JsonNode node, List<String> path, String pointer) {
+        if (quantity(node)) {
+            found.add(new Leaf(
+                    path,
+                    pointer,
+                    node.get("value"),
+                    Optional.of(node.get("unit").textValue())));
+        } else if (node.isObject()) {
+            for (Map.Entry<String, JsonNode> member : node.properties()) {
+                add(member.getValue(), child(path, member.getKey()), pointer + '/' + escaped(member.getKey()));
+            }
+        } else if (node.isArray()) {
+            boolean named = named(node);
+            for (int i = 0; i < node.size(); i++) {
+                String key = named ? node.get(i).get(NAME).textValue() : Integer.toString(i);
+                add(node.get(i), child(path, key), pointer + '/' + i);
+            }
+        } else if (!node.isNull() && !node.isMissingNode()) {
+            found.add(new Leaf(path, pointer, node, Optional.empty()));
+        }
+    }
+
+    /** Whether each element has a name of its own. */
+    private static boolean named(JsonNode array) {
+        Set<String> names = new HashSet<>();
+        for (JsonNode element : array) {
+            if (!element.path(NAME).isTextual() || !names.add(element.get(NAME).textValue())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String escaped(String member) {
+        return member.replace("~", "~0").replace("/", "~1");
+    }
+
+    private static List<String> child(List<String> path, String name) {
+        List<String> longer = new ArrayList<>(path);
+        longer.add(name);
+        return longer;
+    }
+}

@@ -1,0 +1,33 @@
+package io.loopstate.web.form;
+
+import com.fasterxml.jackson.core.io.NumberOutput;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.OptionalInt;
+
+/** Numbers as a spreadsheet of any language reads them: digits, a decimal mark, a sign, an exponent only where it has to be. */
+public final class NumberText {
+    /** Beyond so many places a number is written with an exponent. */
+    private static final int MOST_PLACES = 20;
+
+    private NumberText() {}
+
+    /** A number with at most so many significant digits. */
+    public static String of(JsonNode number, OptionalInt digits, char decimalMark) {
+        BigDecimal value = rounded(number, digits).stripTrailingZeros();
+        boolean plain = value.scale() > -MOST_PLACES && value.scale() < MOST_PLACES;
+        String text = value.signum() == 0 ? "0" : plain ? value.toPlainString() : value.toString();
+        return decimalMark == '.' ? text : text.replace('.', decimalMark);
+    }
+
+    /** The number that is written. */
+    static BigDecimal rounded(JsonNode number, OptionalInt digits) {
+        // The shortest decimal that reads back; BigDecimal(double) would show the binary fraction.
+        BigDecimal exact = number.isIntegralNumber()
+                ? new BigDecimal(number.bigIntegerValue())
+                : new BigDecimal(NumberOutput.toString(number.doubleValue(), true));
+        return digits.isPresent() ? exact.round(new MathContext(digits.getAsInt(), RoundingMode.HALF_EVEN)) : exact;
+    }
+}

@@ -1,0 +1,211 @@
+package io.loopstate.web.form;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Nearest;
+import io.loopstate.web.problem.ProblemException;
+import io.loopstate.web.problem.ProblemKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+
+/** Chooses the values of a reply that are to be written. */
+public final class Selection {
+    /** Members that a reply rests on rather than consists of; their values are chosen by pointer or full name only. */
+    private static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
+
+    private static final int MOST_NAMES = 60;
+
+    private final JsonNode reply;
+    private final List<Leaf> all;
+
+    private Selection(JsonNode reply) {
+        this.reply = reply;
+        this.all = Leaves.of(reply);
+    }
+
+    /**
+     * The sheet of a reply.
+     *
+     * @param reply the whole reply
+     * @param rows the member whose elements are the rows; empty where the reply is one row
+     * @param picks pointers or names; empty for every value
+     * @throws ProblemException INVALID_REQUEST where a pick means no value or several
+     */
+    public static Sheet sheet(JsonNode reply, Optional<String> rows, List<String> picks) {
+        return new Selection(reply).sheet(rows, picks);
+    }
+
+    private Sheet sheet(Optional<String> rows, List<String> picks) {
+        if (picks.size() == 1) {
+            Optional<JsonNode> array = array(picks.get(0));
+            if (array.isPresent()) {
+                return Sheet.ofRows(rows(array.get()));
+            }
+        }
+        boolean pointers = picks.stream().anyMatch(pick -> pick.startsWith("/"));
+        if (rows.isPresent() && !pointers) {
+            List<List<Leaf>> lines = rows(reply.path(rows.get()));
+            return Sheet.ofRows(
+                    picks.isEmpty() ? lines.stream().map(this::withWarnings).toList() : picked(lines, picks));
+        }
+        if (picks.isEmpty()) {
+            return Sheet.of(withWarnings(all.stream().filter(Selection::ofReply).toList()));
+        }
+        List<Leaf> chosen = new ArrayList<>();
+        picks.forEach(pick -> chosen.addAll(leaves(pick, all)));
+        return Sheet.of(chosen);
+    }
+
+    /** Each row with the values picked; a value that a row lacks but another has is left out of it. */
+    private static List<List<Leaf>> picked(List<List<Leaf>> lines, List<String> picks) {
+        List<Leaf> any = lines.stream().flatMap(List::stream).toList();
+        List<Leaf> distinct = new ArrayList<>();
+        for (Leaf leaf : any) {
+            if (distinct.stream().noneMatch(other -> other.path().equals(leaf.path()))) {
+                distinct.add(leaf);
+            }
+        }
+        List<String> names = picks.stream()
+                .flatMap(pick -> leaves(pick, distinct).stream())
+                .map(Leaf::name)
+                .toList();
+        return lines.stream()
+                .map(line -> names.stream()
+                        .flatMap(
+                                name -> line.stream().filter(leaf -> leaf.name().equals(name)))
+                        .toList())
+                .toList();
+    }
+
+    private static boolean ofReply(Leaf leaf) {
+        return !TRUST.contains(leaf.path().get(0));
+    }
+
+    /** The array of objects that a pick means. */
+    private Optional<JsonNode> array(String pick) {
+        JsonNode node = reply;
+        for (String part : pick.startsWith("/") ? pick.substring(1).split("/") : pick.split("\\.")) {
+            node = node.isArray() && part.matches("\\d{1,6}") ? node.path(Integer.parseInt(part)) : node.path(part);
+        }
+        return node.isArray() && !node.isEmpty() && node.get(0).isObject() ? Optional.of(node) : Optional.empty();
+    }
+
+    private static List<List<Leaf>> rows(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false).map(Leaves::of).toList();
+    }
+
+    /** Warnings as codes, and the engine's version: what a number should not be parted from. */
+    private List<Leaf> withWarnings(List<Leaf> leaves) {
+        List<Leaf> more = new ArrayList<>(leaves);
+        if (reply.path("warnings").isArray()) {
+            String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
+                    .map(warning -> warning.path("code").asText())
+                    .collect(Collectors.joining("; "));
+            more.add(new Leaf(List.of("warnings"), "/warnings", TextNode.valueOf(codes), Optional.empty()));
+        }
+        all.stream()
+                .filter(leaf -> leaf.pointer().equals("/basis/engineVersion"))
+                .forEach(leaf ->
+                        more.add(new Leaf(List.of("engineVersion"), leaf.pointer(), leaf.value(), Optional.empty())));
+        return more;
+    }
+
+    /** The values that a pick means: one, or all below an object. */
+    private static List<Leaf> leaves(String pick, List<Leaf> all) {
+        return pick.startsWith("/") ? atPointer(pick, all) : named(pick, all);
+    }
+
+    private static List<Leaf> atPointer(String pointer, List<Leaf> all) {
+        for (Leaf leaf : all) {
+            if (leaf.pointer().equals(pointer)) {
+                return List.of(leaf);
+            }
+            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer() + "/value")) {
+                return List.of(new Leaf(leaf.path(), pointer, leaf.value(), Optional.empty()));
+            }
+            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer() + "/unit")) {
+                return List.of(new Leaf(
+                        with(leaf.path(), "unit"),
+                        pointer,
+                        TextNode.valueOf(leaf.unit().get()),
+                        Optional.empty()));
+            }
+        }
+        List<Leaf> below = all.stream()
+                .filter(leaf -> leaf.pointer().startsWith(pointer + '/'))
+                .toList();
+        if (below.isEmpty()) {
+            throw unknown(pointer, all.stream().map(Leaf::pointer).toList());
+        }
+        return below;
+    }
+
+    private static List<Leaf> named(String name, List<Leaf> all) {
+        for (Leaf leaf : all) {
+            if (leaf.name().equals(name)) {
+                return List.of(leaf);
+            }
+        }
+        List<Leaf> ends = all.stream()
+                .filter(Selection::ofReply)
+                .filter(leaf -> leaf.endsWith(name))
+                .toList();
+        if (ends.size() > 1) {
+            throw new ProblemException(
+                    ProblemKind.INVALID_REQUEST,
+                    Fault.parameter("pick", "ambiguous-name", "Several values of the reply have this name.")
+                            .withGot(name)
+                            .withAllowed(names(ends.stream().map(Leaf::name).toList())));
+        }
+        if (ends.size() == 1) {
+            return ends;
+        }
+        List<Leaf> below = all.stream()
+                .filter(leaf -> String.join(".", leaf.path()).startsWith(name + '.'))
+                .toList();
+        if (below.isEmpty()) {
+            throw unknown(
+                    name,
+                    all.stream().filter(Selection::ofReply).map(Leaf::name).toList());
+        }
+        return below;
+    }
+
+    /** The refusal of a pick that means several values where one is wanted. */
+    static ProblemException notSingle(String pick, Sheet sheet) {
+        return new ProblemException(
+                ProblemKind.INVALID_REQUEST,
+                Fault.parameter(
+                                "pick",
+                                "several-values",
+                                "This form holds one value, and this name means several or none.")
+                        .withGot(pick)
+                        .withAllowed(names(
+                                sheet.columns().stream().map(Sheet.Column::name).toList())));
+    }
+
+    private static ProblemException unknown(String pick, List<String> known) {
+        return new ProblemException(
+                ProblemKind.INVALID_REQUEST,
+                Fault.parameter("pick", "unknown-value", "This reply has no value of this name.")
+                        .withGot(pick)
+                        .withAllowed(names(known))
+                        .withHint(Nearest.hint(pick, known)));
+    }
+
+    private static String names(List<String> names) {
+        String first = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        return names.size() <= MOST_NAMES ? first : first + " and " + (names.size() - MOST_NAMES) + " more";
+    }
+
+    private static List<String> with(List<String> path, String last) {
+        List<String> longer = new ArrayList<>(path);
+        longer.add(last);
+        return longer;
+    }
+}

@@ -1,0 +1,55 @@
+package io.loopstate.web.rest;
+
+import io.loopstate.web.dto.Version;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Strong entity tags: same build, same request, same form, same bytes. */
+final class EntityTags {
+    private static final int BYTES = 16;
+
+    /** Parameters without influence on the reply. */
+    private static final Set<String> IGNORED = Set.of("_", "key");
+
+    private EntityTags() {}
+
+    /** The tag of a reply that was not computed yet. */
+    static String of(Version version, String path, String form, Map<String, List<String>> parameters) {
+        StringBuilder canonical = new StringBuilder()
+                .append(version.engineVersion())
+                .append('\n')
+                .append(version.commit())
+                .append('\n')
+                .append(path)
+                .append('\n')
+                .append(form);
+        new TreeMap<>(parameters).forEach((name, values) -> {
+            if (!IGNORED.contains(name)) {
+                values.forEach(
+                        value -> canonical.append('\n').append(name).append('=').append(value));
+            }
+        });
+        byte[] digest = sha256().digest(canonical.toString().getBytes(StandardCharsets.UTF_8));
+        return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(digest, BYTES)) + '"';
+    }
+
+    /** Whether an If-None-Match header holds a tag; weak ones compare equal, as for GET they should. */
+    static boolean matches(String header, String tag) {
+        return header != null && header.contains(tag);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

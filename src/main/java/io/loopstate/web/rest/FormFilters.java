@@ -1,0 +1,197 @@
+package io.loopstate.web.rest;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.dto.Rows;
+import io.loopstate.web.dto.Version;
+import io.loopstate.web.form.Form;
+import io.loopstate.web.form.Layout;
+import io.loopstate.web.form.LayoutReader;
+import io.loopstate.web.form.Negotiation;
+import io.loopstate.web.form.Renderer;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemException;
+import io.loopstate.web.problem.ProblemKind;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.HttpMethod;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+
+/**
+ * Replies in the form asked for, and what lets a cache keep them. Resources know of JSON, and of pictures where they have
+ * one; every other form is made of the reply here, so that a new operation has them all.
+ */
+@ApplicationScoped
+public class FormFilters {
+    private static final String VERSION_PREFIX = "/v1/";
+    private static final String LAYOUT = "loopstate.layout";
+    private static final String TAG = "loopstate.tag";
+    private static final Annotation[] NONE = {};
+    private static final String CACHE = "public, max-age=3600";
+
+    /** Routes that write forms of their own. */
+    private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify", "/v1/verification");
+
+    private static final ClassValue<Optional<String>> ROWS = new ClassValue<>() {
+        @Override
+        protected Optional<String> computeValue(Class<?> type) {
+            return type.isRecord()
+                    ? Arrays.stream(type.getRecordComponents())
+                            .filter(component -> component.isAnnotationPresent(Rows.class))
+                            .map(RecordComponent::getName)
+                            .findFirst()
+                    : Optional.empty();
+        }
+    };
+
+    private final ObjectMapper mapper;
+    private final Version version;
+
+    /** Called by the container. */
+    @Inject
+    public FormFilters(ObjectMapper mapper, Version version) {
+        this.mapper = mapper;
+        this.version = version;
+    }
+
+    /** Chooses the form before the route is chosen, and answers a cache that has this very reply. */
+    @ServerRequestFilter(preMatching = true)
+    public Optional<Response> choose(ContainerRequestContext request) {
+        String path = request.getUriInfo().getPath();
+        if (!path.startsWith(VERSION_PREFIX)) {
+            return Optional.empty();
+        }
+        Map<String, List<String>> parameters = request.getUriInfo().getQueryParameters();
+        String form = "";
+        if (!OWN_FORMS.contains(path)) {
+            Optional<Form> accepted =
+                    Negotiation.form(request.getAcceptableMediaTypes(), parameters.containsKey("pick"));
+            // A form by name beats what is accepted; where neither fits, the platform refuses.
+            if (accepted.isPresent() || parameters.containsKey("format")) {
+                Layout layout = LayoutReader.layout(parameters, accepted.orElse(Form.JSON));
+                form = layout.form().key();
+                Form produced = layout.form() == Form.SVG ? Form.SVG : Form.JSON;
+                request.getHeaders().putSingle(HttpHeaders.ACCEPT, produced.mediaType());
+                request.setProperty(LAYOUT, layout);
+            }
+        }
+        if (!reads(request)) {
+            return Optional.empty();
+        }
+        String accept = OWN_FORMS.contains(path) ? request.getHeaderString(HttpHeaders.ACCEPT) : form;
+        String tag = EntityTags.of(version, path, accept, parameters);
+        request.setProperty(TAG, tag);
+        // Whoever knows the tag got this reply from this very build.
+        return EntityTags.matches(request.getHeaderString(HttpHeaders.IF_NONE_MATCH), tag)
+                ? Optional.of(Response.notModified()
+                        .header(HttpHeaders.ETAG, tag)
+                        .header(HttpHeaders.CACHE_CONTROL, CACHE)
+                        .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
+                        .build())
+                : Optional.empty();
+    }
+
+    /** Writes the reply in its form. */
+    @ServerResponseFilter
+    public void write(ContainerRequestContext request, ContainerResponseContext response) {
+        if (!request.getUriInfo().getPath().startsWith(VERSION_PREFIX)) {
+            return;
+        }
+        response.getHeaders().putSingle(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+        Layout layout = request.getProperty(LAYOUT) instanceof Layout chosen ? chosen : Layout.PLAIN;
+        Object entity = response.getEntity();
+        if (entity != null && !(entity instanceof Problem) && !plain(layout)) {
+            entity = form(request, response, layout, entity);
+        }
+        if (entity instanceof Problem problem) {
+            if (problem.status() == ProblemKind.NOT_ACCEPTABLE.status()
+                    && !OWN_FORMS.contains(request.getUriInfo().getPath())) {
+                response.setEntity(offered(problem));
+            }
+            refuse(response, layout, problem);
+        } else if (response.getStatus() == 200 && request.getProperty(TAG) instanceof String tag) {
+            response.getHeaders().putSingle(HttpHeaders.ETAG, tag);
+            response.getHeaders().putSingle(HttpHeaders.CACHE_CONTROL, CACHE);
+        }
+    }
+
+    /** The reply as it was written, or the problem that kept it from being written. */
+    private Object form(
+            ContainerRequestContext request, ContainerResponseContext response, Layout layout, Object entity) {
+        try {
+            List<Fault> faults = LayoutReader.faults(request.getUriInfo().getQueryParameters());
+            if (!faults.isEmpty()) {
+                throw new ProblemException(ProblemKind.INVALID_REQUEST, faults);
+            }
+            JsonNode tree = mapper.valueToTree(entity);
+            if (layout.form() == Form.JSON) {
+                response.setEntity(Renderer.rounded(tree, layout), NONE, mediaType(Form.JSON));
+            } else {
+                String title = request.getUriInfo().getPath().substring(VERSION_PREFIX.length());
+                String text = Renderer.reply(layout, title, tree, ROWS.get(entity.getClass()));
+                response.setEntity(text, NONE, mediaType(layout.form()));
+            }
+            return response.getEntity();
+        } catch (ProblemException e) {
+            response.setStatus(e.problem().status());
+            response.setEntity(e.problem(), NONE, MediaType.valueOf(Problem.MEDIA_TYPE));
+            return e.problem();
+        }
+    }
+
+    /** The platform knows only what resources write. */
+    private static Problem offered(Problem problem) {
+        String offered = Arrays.stream(Form.values())
+                .filter(form -> form != Form.SVG)
+                .map(Form::mediaType)
+                .collect(Collectors.joining(", "));
+        return Problem.of(
+                ProblemKind.NOT_ACCEPTABLE,
+                problem.errors().stream()
+                        .map(fault -> fault.withAllowed(offered))
+                        .toList());
+    }
+
+    private static void refuse(ContainerResponseContext response, Layout layout, Problem problem) {
+        if (!layout.inlineErrors()) {
+            return;
+        }
+        response.setStatus(200);
+        response.getHeaders().putSingle(HttpHeaders.CACHE_CONTROL, "no-store");
+        if (layout.form() == Form.JSON) {
+            response.setEntity(problem, NONE, mediaType(Form.JSON));
+        } else {
+            response.setEntity(Renderer.refusal(layout, problem), NONE, mediaType(layout.form()));
+        }
+    }
+
+    private static boolean plain(Layout layout) {
+        return layout.form() == Form.SVG
+                || layout.form() == Form.JSON
+                        && layout.digits().isEmpty()
+                        && layout.picks().isEmpty();
+    }
+
+    private static boolean reads(ContainerRequestContext request) {
+        return request.getMethod().equals(HttpMethod.GET) || request.getMethod().equals(HttpMethod.HEAD);
+    }
+
+    private static MediaType mediaType(Form form) {
+        return MediaType.valueOf(form.contentType());
+    }
+}

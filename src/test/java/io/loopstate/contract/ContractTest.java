@@ -12,6 +12,7 @@ import com.networknt.schema.SpecVersion.VersionFlag;
 import io.loopstate.contract.ExamplesTest.Example;
 import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.mapping.Contract;
+import io.loopstate.web.mapping.Pictures;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -156,6 +157,9 @@ class ContractTest {
         });
         List<String> read = new ArrayList<>(Contract.parameters(schema));
         read.addAll(LayoutReader.NAMES);
+        if (Pictures.several(schema)) {
+            read.add(Pictures.CHOICE);
+        }
         assertThat(parameters).isEqualTo(read);
     }
 

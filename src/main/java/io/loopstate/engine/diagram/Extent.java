@@ -43,6 +43,11 @@ public final class Extent {
         return states.isEmpty();
     }
 
+    /** Whether liquid and vapor are together somewhere in the window. */
+    public boolean showsDome() {
+        return states.stream().anyMatch(State::saturated);
+    }
+
     /** Lowest value found. */
     public double lowest(ToDoubleFunction<State> property) {
         return states.stream().mapToDouble(property).min().orElseThrow();

@@ -2,7 +2,6 @@ package io.loopstate.engine.diagram;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.fluid.CriticalPoint;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
@@ -32,6 +31,8 @@ public record Window(Plane plane, double minX, double maxX, double minY, double 
     private static final double BELOW = 0.6;
 
     private static final double ABOVE = 1.6;
+    /** Share of the critical temperature above which a gas is far from its dome. */
+    private static final double GAS = 1.2;
     /** Room below and above temperatures, as a share of what they span. */
     private static final double TEMPERATURE_ROOM = 0.12;
 
@@ -52,32 +53,39 @@ public record Window(Plane plane, double minX, double maxX, double minY, double 
         DoubleSummaryStatistics pressures = range(states, State::pressure);
         DoubleSummaryStatistics temperatures = range(states, State::temperature);
         double lowest = pressures.getMin() * BELOW;
+        // a gas far above its critical temperature has its dome elsewhere
+        List<State> dome = temperatures.getMin() > GAS * critical.temperature() ? List.of() : dome(equilibrium, lowest);
         List<State> shown = new ArrayList<>(states);
-        Optional<Saturation> feet = attempt(() -> equilibrium.saturationAtPressure(lowest))
-                .or(() -> attempt(() -> equilibrium.saturationAtPressure(pressures.getMin())))
-                .or(() -> attempt(() -> equilibrium.saturationAtTemperature(
-                        equilibrium.refrigerant().minSaturationTemperature())));
-        feet.ifPresent(saturation -> shown.addAll(List.of(saturation.bubble(), saturation.dew())));
-        for (double share : SHOULDERS) {
-            attempt(() -> equilibrium.saturationAtPressure(share * critical.pressure()))
-                    .ifPresent(saturation -> shown.add(saturation.dew()));
-        }
+        shown.addAll(dome);
         DoubleSummaryStatistics across = range(shown, plane::x);
         double width = Math.max(across.getMax() - across.getMin(), Math.abs(across.getMax()) * 1e-3 + 1);
         double minX = across.getMin() - LEFT * width;
         double maxX = across.getMax() + RIGHT * width;
         if (plane == Plane.PRESSURE_ENTHALPY) {
-            double highest = Math.max(critical.pressure(), pressures.getMax());
+            double highest = dome.isEmpty() ? pressures.getMax() : Math.max(critical.pressure(), pressures.getMax());
             double top =
                     Math.min(highest * ABOVE, equilibrium.refrigerant().limits().maxPressure());
             return new Window(plane, minX, maxX, lowest, Math.max(top, pressures.getMax() * 1.01));
         }
-        double cold = Math.min(
-                temperatures.getMin(),
-                feet.map(saturation -> saturation.bubble().temperature()).orElse(temperatures.getMin()));
-        double hot = Math.max(critical.temperature(), temperatures.getMax());
-        double room = TEMPERATURE_ROOM * (hot - cold);
+        double cold = range(shown, State::temperature).getMin();
+        double hot = dome.isEmpty() ? temperatures.getMax() : Math.max(critical.temperature(), temperatures.getMax());
+        double room = TEMPERATURE_ROOM * (hot - cold) + 1;
         return new Window(plane, minX, maxX, Math.max(cold - room / 4, 1), hot + room);
+    }
+
+    /** The feet of the dome at a pressure, or as low as it goes, and its shoulders. */
+    private static List<State> dome(Equilibrium equilibrium, double pressure) {
+        List<State> dome = new ArrayList<>();
+        attempt(() -> equilibrium.saturationAtPressure(pressure))
+                .or(() -> attempt(() -> equilibrium.saturationAtTemperature(
+                        equilibrium.refrigerant().minSaturationTemperature())))
+                .ifPresent(feet -> dome.addAll(List.of(feet.bubble(), feet.dew())));
+        for (double share : SHOULDERS) {
+            attempt(() -> equilibrium.saturationAtPressure(
+                            share * equilibrium.refrigerant().criticalPoint().pressure()))
+                    .ifPresent(saturation -> dome.add(saturation.dew()));
+        }
+        return dome;
     }
 
     private static DoubleSummaryStatistics range(List<State> states, ToDoubleFunction<State> property) {
@@ -90,12 +98,6 @@ public record Window(Plane plane, double minX, double maxX, double minY, double 
         } catch (EngineException e) {
             return Optional.empty();
         }
-    }
-
-    boolean holds(State state) {
-        double x = plane.x(state);
-        double y = plane.y(state);
-        return x >= minX && x <= maxX && y >= minY && y <= maxY;
     }
 
     /** Whether two states lie beyond the same edge, so that a line between them is not seen. */

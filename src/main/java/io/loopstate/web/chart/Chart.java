@@ -31,6 +31,15 @@ public record Chart(
         notes = List.copyOf(notes);
     }
 
-    /** What a kind of line means. */
-    public record Key(Style style, String words) {}
+    /**
+     * What a kind of line means.
+     *
+     * @param symbol whether its symbol stands in the chart too
+     */
+    public record Key(Style style, boolean symbol, String words) {
+        /** Of a line; with its symbol for a process, whose ends are marked. */
+        public Key(Style style, String words) {
+            this(style, style == Style.PROCESS || style == Style.IDEAL, words);
+        }
+    }
 }

@@ -138,7 +138,9 @@ final class Layout {
             double middle = down - NOTE * 0.36;
             List<Vertex> sample = new ArrayList<>(List.of(new Vertex(x, middle), new Vertex(x + SAMPLE, middle)));
             canvas.stroke(key.style(), sample, "");
-            canvas.symbol(key.style(), new Vertex(x + SAMPLE / 2, middle), 4.2);
+            if (key.symbol()) {
+                canvas.symbol(key.style(), new Vertex(x + SAMPLE / 2, middle), 4.2);
+            }
             canvas.text(x + SAMPLE + 8, down, "start", NOTE, INK, key.words());
             x += width;
         }

@@ -1,8 +1,8 @@
 package io.loopstate.web.chart;
 
-import io.loopstate.web.chart.Style.Symbol;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts one panel into its rectangle. */
 final class PanelLayout {
@@ -126,13 +126,7 @@ final class PanelLayout {
                 labels.keepOff(part);
             }
         }
-        if (line.size() <= MOST_SYMBOLS && style.symbol() != Symbol.NONE && style.strong()) {
-            line.forEach(place -> symbol(style, place));
-        }
     }
-
-    /** Lines of more vertices are curves, whose vertices are not marked. */
-    private static final int MOST_SYMBOLS = 0;
 
     private void symbol(Style style, Vertex place) {
         if (plane.grown(0.01).holds(place)) {
@@ -156,7 +150,7 @@ final class PanelLayout {
         List<List<Vertex>> parts = new ArrayList<>(plane.cut(line));
         parts.stream()
                 .map(part -> labels.on(part, series.tag(), series.tagAt()))
-                .flatMap(java.util.Optional::stream)
+                .flatMap(Optional::stream)
                 .findFirst()
                 .ifPresent(
                         area -> canvas.label(area, Labels.SIZE, series.style().color(), false, series.tag()));

@@ -66,7 +66,10 @@ public final class CyclePictures {
     }
 
     private static Chart chart(Input<?> input, List<Point> points, ChartName name, String subtitle) {
-        Plane plane = name == ChartName.TEMPERATURE_ENTROPY ? Plane.TEMPERATURE_ENTROPY : Plane.PRESSURE_ENTHALPY;
-        return new CycleChart(input.equilibrium(), plane, points, input.output()).chart(subtitle);
+        return new CycleChart(input.equilibrium(), plane(name), points, input.output()).chart("the loop", subtitle);
+    }
+
+    static Plane plane(ChartName name) {
+        return name == ChartName.TEMPERATURE_ENTROPY ? Plane.TEMPERATURE_ENTROPY : Plane.PRESSURE_ENTHALPY;
     }
 }

@@ -29,7 +29,8 @@ public final class CylinderMapping {
 
     private CylinderMapping() {}
 
-    private static ClosedCylinder.Spec spec(Input<CylinderRequest> input) {
+    /** The input of the engine. */
+    static ClosedCylinder.Spec spec(Input<CylinderRequest> input) {
         input.exactlyOne("initial.pressure");
         input.exactlyOne("initial.temperature");
         input.exactlyOne("initial.volume");

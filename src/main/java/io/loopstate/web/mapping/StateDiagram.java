@@ -20,11 +20,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A property diagram in the units of the reply, pressures absolute, with round levels of its lines in these units. */
 final class StateDiagram {
-    private static final int ISOTHERMS = 11;
+    private static final int ISOTHERMS = 9;
     private static final int ISENTROPES = 9;
+    /** Share of the entropies across a dome that have no isentrope of their own: the liquid's. */
+    private static final double LIQUID = 0.4;
+
     private static final List<Double> QUALITIES = List.of(0.2, 0.4, 0.6, 0.8);
 
     private final Equilibrium equilibrium;
@@ -127,7 +132,7 @@ final class StateDiagram {
         }
         double lowest = entropy.of(extent.lowest(State::specificEntropy));
         double highest = entropy.of(extent.highest(State::specificEntropy));
-        double from = lowest + 0.4 * (highest - lowest);
+        double from = extent.showsDome() ? lowest + LIQUID * (highest - lowest) : lowest;
         return Ticks.linear(from, highest, ISENTROPES);
     }
 
@@ -177,8 +182,13 @@ final class StateDiagram {
         };
     }
 
-    /** What the lines mean. */
-    List<Chart.Key> key() {
+    /** What the lines mean that are drawn. */
+    List<Chart.Key> key(List<Series> drawn) {
+        Set<Style> styles = drawn.stream().map(Series::style).collect(Collectors.toSet());
+        return key().stream().filter(key -> styles.contains(key.style())).toList();
+    }
+
+    private List<Chart.Key> key() {
         List<Chart.Key> key = new ArrayList<>();
         key.add(new Chart.Key(Style.BOUNDARY, "bubble and dew line"));
         if (plane == Plane.PRESSURE_ENTHALPY) {

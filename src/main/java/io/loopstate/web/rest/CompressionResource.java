@@ -21,7 +21,10 @@ import io.loopstate.web.dto.StagingReply;
 import io.loopstate.web.dto.StagingRequest;
 import io.loopstate.web.mapping.CompareGridMapping;
 import io.loopstate.web.mapping.CompareMapping;
+import io.loopstate.web.chart.Svg;
+import io.loopstate.web.mapping.CompressionPictures;
 import io.loopstate.web.mapping.CylinderMapping;
+import io.loopstate.web.mapping.MachinePictures;
 import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.FitMapping;
@@ -302,5 +305,81 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(CompareGridMapping.OPERATION, body, uri.getQueryParameters());
+    }
+
+    /** One compression drawn, from a query. */
+    @GET
+    @Path("/process")
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String processPicture(@Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.PROCESS, uri.getQueryParameters());
+    }
+
+    /** One compression drawn, from a body. */
+    @POST
+    @Path("/process")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String processPicture(JsonNode body, @Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.PROCESS, body, uri.getQueryParameters());
+    }
+
+    /** A closed cylinder drawn, from a query. */
+    @GET
+    @Path("/cylinder")
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String cylinderPicture(@Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.CYLINDER, uri.getQueryParameters());
+    }
+
+    /** A closed cylinder drawn, from a body. */
+    @POST
+    @Path("/cylinder")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String cylinderPicture(JsonNode body, @Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.CYLINDER, body, uri.getQueryParameters());
+    }
+
+    /** A rating map drawn, from a query. */
+    @GET
+    @Path("/rating-map")
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String ratingMapPicture(@Context UriInfo uri) {
+        return exchange.draw(MachinePictures.RATING_MAP, uri.getQueryParameters());
+    }
+
+    /** A rating map drawn, from a body. */
+    @POST
+    @Path("/rating-map")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String ratingMapPicture(JsonNode body, @Context UriInfo uri) {
+        return exchange.draw(MachinePictures.RATING_MAP, body, uri.getQueryParameters());
+    }
+
+    /** Two stages drawn, from a query. */
+    @GET
+    @Path("/staging")
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String stagingPicture(@Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.STAGING, uri.getQueryParameters());
+    }
+
+    /** Two stages drawn, from a body. */
+    @POST
+    @Path("/staging")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(Svg.MEDIA_TYPE)
+    @Operation(hidden = true)
+    public String stagingPicture(JsonNode body, @Context UriInfo uri) {
+        return exchange.draw(CompressionPictures.STAGING, body, uri.getQueryParameters());
     }
 }

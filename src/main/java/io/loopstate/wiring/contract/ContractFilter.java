@@ -21,11 +21,13 @@ public class ContractFilter implements OASFilter {
         Presentations presentations = new Presentations(components);
         Refusals refusals = new Refusals(components);
         Examples examples = Examples.bundled();
+        Drawings drawings = new Drawings(components);
         contract.getPaths().getPathItems().forEach((path, item) -> {
             requests.complete(item);
             presentations.complete(item);
             refusals.complete(path, item);
             examples.complete(path, item);
+            drawings.complete(item);
         });
         components.setSchemas(new TreeMap<>(components.getSchemas()));
     }

@@ -61,7 +61,11 @@ public final class Exchange {
     private <T, S, R> String draw(Picture<T, S, R> picture, ChartChoice choice, Source source) {
         Input<T> input = reader.read(picture.operation().request(), source, choice.faults());
         R result = calculate(picture.operation(), input);
-        return Svg.of(picture.drawing().of(input, result, choice.name()));
+        try {
+            return Svg.of(picture.drawing().of(input, result, choice.name()));
+        } catch (EngineException e) {
+            throw new EngineFaults(input, picture.operation().inputs()).problem(e);
+        }
     }
 
     /**

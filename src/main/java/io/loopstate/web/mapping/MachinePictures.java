@@ -6,6 +6,8 @@ import io.loopstate.engine.balance.SystemBalance;
 import io.loopstate.engine.compression.MapCompressor;
 import io.loopstate.engine.compression.MapRating;
 import io.loopstate.engine.compression.RatingPolynomial;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.chart.Axis;
 import io.loopstate.web.chart.Chart;
@@ -22,7 +24,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /** Rating maps over their temperatures, and what-ifs beside their base case. */
 public final class MachinePictures {
@@ -58,10 +59,11 @@ public final class MachinePictures {
                         byFlow ? map.massFlow().orElseThrow() : map.capacity().orElseThrow(),
                         first,
                         temperature,
+                        input.equilibrium(),
                         map,
                         figures,
                         discharges),
-                panel("Power", map.power(), power, temperature, map, figures, discharges));
+                panel("Power", map.power(), power, temperature, input.equilibrium(), map, figures, discharges));
         List<Chart.Key> key = new ArrayList<>();
         for (int i = 0; i < discharges.size(); i++) {
             key.add(new Chart.Key(STYLES.get(i), "discharge dew point " + temperature.words(discharges.get(i))));
@@ -82,7 +84,7 @@ public final class MachinePictures {
                 key,
                 List.of(),
                 "As rated, before the correction to the actual suction. Lines end where the map's envelope does"
-                        + (figures.insideEnvelope() ? "." : "; the working point lies outside of it."));
+                        + (figures.insideEnvelope() ? "." : ", were not the working point outside of it."));
     }
 
     /** The discharge dew points of the lines, K: the working point's, and one on each side inside the envelope. */
@@ -98,6 +100,7 @@ public final class MachinePictures {
             RatingPolynomial polynomial,
             Measure measure,
             Measure temperature,
+            Equilibrium equilibrium,
             MapCompressor map,
             MapRating.Figures figures,
             List<Double> discharges) {
@@ -110,16 +113,23 @@ public final class MachinePictures {
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < discharges.size(); i++) {
             double discharge = discharges.get(i);
-            List<Vertex> line = IntStream.range(0, POINTS)
-                    .mapToDouble(k -> from + (to - from) * k / (POINTS - 1))
-                    .filter(suction -> suction < discharge)
-                    .mapToObj(suction ->
-                            new Vertex(temperature.of(suction), measure.of(polynomial.at(suction, discharge))))
-                    .toList();
-            line.forEach(vertex -> values.add(vertex.y()));
-            series.add(Series.of(STYLES.get(i), line));
+            List<Vertex> run = new ArrayList<>();
+            for (int k = 0; k < POINTS; k++) {
+                double suction = from + (to - from) * k / (POINTS - 1);
+                boolean shown = suction < discharge
+                        && (!figures.insideEnvelope() || holds(equilibrium, map, suction, discharge));
+                if (shown) {
+                    run.add(new Vertex(temperature.of(suction), measure.of(polynomial.at(suction, discharge))));
+                }
+                if (!run.isEmpty() && (!shown || k == POINTS - 1)) {
+                    run.forEach(vertex -> values.add(vertex.y()));
+                    series.add(Series.of(STYLES.get(i), run));
+                    run = new ArrayList<>();
+                }
+            }
         }
         Vertex point = new Vertex(temperature.of(here), measure.of(polynomial.at(here, figures.dischargeDew())));
+        values.add(point.y());
         return new Panel(
                 "",
                 PropertyPictures.around(
@@ -128,6 +138,17 @@ public final class MachinePictures {
                 PropertyPictures.around(name + ", " + measure.symbol(), values),
                 series,
                 List.of(new Panel.Mark(Style.PROCESS, point, "")));
+    }
+
+    private static boolean holds(Equilibrium equilibrium, MapCompressor map, double suction, double discharge) {
+        try {
+            double low = equilibrium.saturationAtTemperature(suction).dew().pressure();
+            double high = equilibrium.saturationAtTemperature(discharge).dew().pressure();
+            return map.envelope().breach(suction, discharge, low, high).isEmpty();
+        } catch (EngineException e) {
+            // no dew point, no line
+            return false;
+        }
     }
 
     private static Chart balance(Input<BalanceRequest> input, SystemBalance.Result result) {

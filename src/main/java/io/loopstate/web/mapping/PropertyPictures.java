@@ -47,7 +47,8 @@ public final class PropertyPictures {
         double critical = equilibrium.refrigerant().criticalPoint().temperature();
         double from = Math.max(lowest, here.bubble().temperature() - AROUND);
         double to = Math.min(critical * (1 - 1e-6), here.dew().temperature() + AROUND);
-        return curves(input, line(equilibrium, from, to), List.of(here), true);
+        List<Saturation> line = line(equilibrium, from, to);
+        return curves(input, line.isEmpty() ? List.of(here) : line, List.of(here), true);
     }
 
     /** From one temperature (K) to another, as far as there is saturation. */

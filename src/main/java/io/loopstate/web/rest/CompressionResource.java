@@ -1,6 +1,7 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.CompareGridReply;
 import io.loopstate.web.dto.CompareGridRequest;
 import io.loopstate.web.dto.CompareReply;
@@ -21,13 +22,12 @@ import io.loopstate.web.dto.StagingReply;
 import io.loopstate.web.dto.StagingRequest;
 import io.loopstate.web.mapping.CompareGridMapping;
 import io.loopstate.web.mapping.CompareMapping;
-import io.loopstate.web.chart.Svg;
 import io.loopstate.web.mapping.CompressionPictures;
 import io.loopstate.web.mapping.CylinderMapping;
-import io.loopstate.web.mapping.MachinePictures;
 import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.FitMapping;
+import io.loopstate.web.mapping.MachinePictures;
 import io.loopstate.web.mapping.NameplateMapping;
 import io.loopstate.web.mapping.ProcessMapping;
 import io.loopstate.web.mapping.RatingMapMapping;

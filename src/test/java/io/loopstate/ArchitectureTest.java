@@ -231,6 +231,7 @@ class ArchitectureTest {
     /** Work areas that live within one call, are never shared, and say so in their documentation. */
     private static final Set<String> WORK_AREAS = Set.of(
             "io.loopstate.engine.eos.Isotherm",
+            "io.loopstate.engine.numerics.Deadline",
             "io.loopstate.engine.eos.MixturePhase",
             "io.loopstate.engine.eos.MixturePhase$Sums",
             "io.loopstate.engine.rejection.GasCoolerCoil$Integral");

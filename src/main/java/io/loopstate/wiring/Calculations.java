@@ -11,6 +11,7 @@ import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
+import io.loopstate.wiring.guard.Deadlines;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 
@@ -51,8 +52,8 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Exchange exchange(RequestReader reader, CatalogueFacts facts, Version version) {
-        return new Exchange(reader, new Trust(version.engineVersion(), facts.safetyGroups()));
+    static Exchange exchange(RequestReader reader, CatalogueFacts facts, Version version, Deadlines deadlines) {
+        return new Exchange(reader, new Trust(version.engineVersion(), facts.safetyGroups()), deadlines::current);
     }
 
     @Produces

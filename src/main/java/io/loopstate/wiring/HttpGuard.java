@@ -1,15 +1,17 @@
 package io.loopstate.wiring;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import io.loopstate.web.problem.LimitedInputStream;
 import io.loopstate.web.problem.PercentEncoding;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
+<<<<<<< HEAD
 import io.loopstate.wiring.batch.BatchStreams;
 import io.quarkus.runtime.configuration.MemorySize;
+=======
+import io.loopstate.wiring.guard.Bodies;
+import io.loopstate.wiring.guard.Order;
+import io.loopstate.wiring.guard.Replies;
+>>>>>>> b002d59 (web, engine: limits, deadlines, admission, worker threads for what takes long; keys and rates, headers of every reply)
 import io.quarkus.vertx.http.runtime.filters.Filters;
-import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.Router;
@@ -20,7 +22,6 @@ import jakarta.inject.Inject;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 
 /**
@@ -31,8 +32,7 @@ import org.jboss.logging.Logger;
 public class HttpGuard {
     private static final Logger LOG = Logger.getLogger(HttpGuard.class);
 
-    // After the filter for cross-origin headers (300), so that a browser can read refusals too.
-    private static final int PRIORITY = 250;
+    private static final int PRIORITY = Order.ADDRESS;
 
     private static final String OPERATIONAL_METHODS = "GET, HEAD, OPTIONS";
     private static final String OPERATIONAL = "/q/";
@@ -44,14 +44,14 @@ public class HttpGuard {
             "/version", "/v1/version");
     private static final Set<String> READ_METHODS = Set.of("GET", "HEAD");
 
-    private final ObjectMapper mapper;
-    private final long limit;
+    private final Replies replies;
+    private final Bodies bodies;
 
     /** Called by the container. */
     @Inject
-    public HttpGuard(ObjectMapper mapper, @ConfigProperty(name = "loopstate.max-body-size") MemorySize limit) {
-        this.mapper = mapper;
-        this.limit = limit.asLongValue();
+    public HttpGuard(Replies replies, Bodies bodies) {
+        this.replies = replies;
+        this.bodies = bodies;
     }
 
     void filter(@Observes Filters filters) {
@@ -66,7 +66,7 @@ public class HttpGuard {
         String uri = context.request().uri();
         Optional<Problem> refusal = PercentEncoding.check(uri).or(() -> tooLarge(context));
         if (refusal.isPresent()) {
-            send(context, refusal.get());
+            replies.send(context, refusal.get());
             return;
         }
         String escaped = PercentEncoding.escapeRaw(uri);
@@ -99,7 +99,7 @@ public class HttpGuard {
         if (method.equals(HttpMethod.OPTIONS)) {
             response.setStatusCode(204).end();
         } else {
-            send(context, ProblemMappers.methodNotAllowed(method.name(), OPERATIONAL_METHODS));
+            replies.send(context, ProblemMappers.methodNotAllowed(method.name(), OPERATIONAL_METHODS));
         }
         return false;
     }
@@ -109,10 +109,11 @@ public class HttpGuard {
             return Optional.empty();
         }
         String length = context.request().getHeader("Content-Length");
+        long limit = bodies.limit(context.request().path());
         try {
             return length == null || Long.parseLong(length) <= limit
                     ? Optional.empty()
-                    : Optional.of(LimitedInputStream.tooLarge(limit, length));
+                    : Optional.of(ProblemMappers.bodyTooLarge(limit, length));
         } catch (NumberFormatException e) {
             return Optional.of(ProblemMappers.platform(400));
         }
@@ -130,38 +131,17 @@ public class HttpGuard {
                     "defect method=%s path=%s",
                     context.request().method(),
                     context.request().path());
-            send(context, ProblemMappers.internalError());
+            replies.send(context, ProblemMappers.internalError());
         } else {
-            send(
+            replies.send(
                     context,
-                    status == 404
-                            ? ProblemMappers.notFound(context.request().path())
-                            : ProblemMappers.platform(status));
-        }
-    }
-
-    private void send(RoutingContext context, Problem problem) {
-        HttpServerResponse response = context.response();
-        if (problem.status() == 413) {
-            response.putHeader("Connection", "close");
-            response.endHandler(done -> context.request().connection().close());
-        }
-        byte[] body = json(problem);
-        response.setStatusCode(problem.status())
-                .putHeader("Content-Type", Problem.MEDIA_TYPE)
-                .putHeader("Content-Length", Integer.toString(body.length));
-        if (context.request().method().equals(HttpMethod.HEAD)) {
-            response.end();
-        } else {
-            response.end(Buffer.buffer(body));
-        }
-    }
-
-    private byte[] json(Problem problem) {
-        try {
-            return mapper.writeValueAsBytes(problem);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
+                    switch (status) {
+                        case 404 -> ProblemMappers.notFound(context.request().path());
+                        case 413 ->
+                            ProblemMappers.bodyTooLarge(
+                                    bodies.limit(context.request().path()), null);
+                        default -> ProblemMappers.platform(status);
+                    });
         }
     }
 

@@ -5,12 +5,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.JsonFaults;
-import io.loopstate.web.problem.LimitedInputStream;
 import io.loopstate.web.problem.Pointer;
 import io.loopstate.web.problem.ProblemException;
 import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ReadingFaults;
-import io.quarkus.runtime.configuration.MemorySize;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.core.MediaType;
@@ -24,7 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
@@ -37,14 +34,12 @@ import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 @Consumes(MediaType.APPLICATION_JSON)
 public class JsonBodyReader implements ServerMessageBodyReader<Object> {
     private final ObjectMapper mapper;
-    private final long limit;
     private final Map<Type, ObjectReader> readers = new ConcurrentHashMap<>();
 
     /** Called by the container. */
     @Inject
-    public JsonBodyReader(ObjectMapper mapper, @ConfigProperty(name = "loopstate.max-body-size") MemorySize limit) {
+    public JsonBodyReader(ObjectMapper mapper) {
         this.mapper = mapper;
-        this.limit = limit.asLongValue();
     }
 
     @Override
@@ -80,8 +75,7 @@ public class JsonBodyReader implements ServerMessageBodyReader<Object> {
         ReadingFaults faults = new ReadingFaults();
         ObjectReader reader = readers.computeIfAbsent(type, this::reader);
         try {
-            Object value = reader.withAttribute(ReadingFaults.ATTRIBUTE, faults)
-                    .readValue(new LimitedInputStream(body, limit));
+            Object value = reader.withAttribute(ReadingFaults.ATTRIBUTE, faults).readValue(body);
             if (!faults.faults().isEmpty()) {
                 throw new ProblemException(ProblemKind.INVALID_REQUEST, faults.faults());
             }

@@ -2,6 +2,7 @@ package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
+import io.loopstate.engine.numerics.Deadline;
 import io.loopstate.engine.numerics.LinearSystem;
 import java.util.Arrays;
 import java.util.Optional;
@@ -35,6 +36,7 @@ final class BoundarySolver {
 
     /** The point near the start, unless the iteration does not settle. */
     static Optional<BoundaryPoint> solve(Feed feed, Condition condition, double value, BoundaryPoint start) {
+        Deadline.check();
         int n = feed.size();
         double logT = Math.log(condition == Condition.TEMPERATURE ? value : start.temperature());
         double logRho = Math.log(condition == Condition.DENSITY ? value : start.density());

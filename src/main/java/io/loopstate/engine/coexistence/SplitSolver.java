@@ -3,6 +3,7 @@ package io.loopstate.engine.coexistence;
 import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
 import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.numerics.Deadline;
 import io.loopstate.engine.numerics.LinearSystem;
 import java.util.Arrays;
 import java.util.Optional;
@@ -50,6 +51,7 @@ final class SplitSolver {
      * @param start with the logarithms of the amounts
      */
     Optional<Split> solve(Iterate start) {
+        Deadline.check();
         double logT = first == SplitVariable.TEMPERATURE ? Math.log(firstValue) : start.logTemperature();
         double beta = start.vaporFraction();
         double[] liquid = start.liquid().clone();

@@ -7,6 +7,7 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.fluid.ReferenceState;
 import io.loopstate.engine.fluid.Refrigerant;
+import io.loopstate.engine.numerics.Deadline;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
 import java.util.List;
@@ -36,6 +37,7 @@ final class FluidEquilibrium implements Equilibrium {
 
     @Override
     public State state(Variable first, double firstValue, Variable second, double secondValue, Optional<Phase> phase) {
+        Deadline.check();
         List<Point> points = pairs.solve(first, firstValue, second, secondValue);
         List<Point> wanted = phase.isEmpty()
                 ? points
@@ -73,6 +75,7 @@ final class FluidEquilibrium implements Equilibrium {
 
     @Override
     public State atPressureTemperature(double pressure, double temperature) {
+        Deadline.check();
         return StateAssembler.state(fluid, PressureTemperature.solve(fluid, pressure, temperature));
     }
 
@@ -87,6 +90,7 @@ final class FluidEquilibrium implements Equilibrium {
     }
 
     private State atPressure(double pressure, Caloric caloric, double value) {
+        Deadline.check();
         return StateAssembler.state(
                 fluid,
                 PressureCaloric.solve(
@@ -114,6 +118,7 @@ final class FluidEquilibrium implements Equilibrium {
     }
 
     private Saturation saturation(Dome.Edges edges) {
+        Deadline.check();
         return new Saturation(
                 StateAssembler.state(fluid, Saturated.bubble(fluid, edges)),
                 StateAssembler.state(fluid, Saturated.dew(fluid, edges)));

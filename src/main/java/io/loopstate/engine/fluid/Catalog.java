@@ -20,6 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Catalog {
     private static final String FOLDER = "/fluids/";
     private static final String MIXTURES = "/mixtures/";
+    private static final String IGNORED = " \t\n\u000B\f\r()-_,";
 
     /** What the list holds of a fluid before its file is read. */
     private record Entry(String designation, String file, String name) {}
@@ -83,6 +84,13 @@ public final class Catalog {
      */
     public Optional<Fluid> find(String designation) {
         return Optional.ofNullable(byKey.get(key(designation))).map(this::load);
+    }
+
+    /** The designation of a fluid or blend by designation, name or alias, spelled as for {@link #find}; reads no file. */
+    public Optional<String> designation(String text) {
+        String key = key(text);
+        Entry entry = byKey.get(key);
+        return Optional.ofNullable(entry == null ? blendByKey.get(key) : entry.designation());
     }
 
     /** Designations of the blends whose composition is on file. */
@@ -162,8 +170,28 @@ public final class Catalog {
     }
 
     private static String key(String text) {
-        String key = text.toLowerCase(Locale.ROOT).replaceAll("[\\s()\\-_,]", "");
-        return key.matches("r[0-9ce][0-9].*") || key.matches("r[0-9].*") ? key.substring(1) : key;
+        String lower = text.toLowerCase(Locale.ROOT);
+        StringBuilder key = new StringBuilder(lower.length());
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            if (IGNORED.indexOf(c) < 0) {
+                key.append(c);
+            }
+        }
+        return numbered(key) ? key.substring(1) : key.toString();
+    }
+
+    /** Whether the leading R is that of a number, as in r134a or rc318, and not of a name. */
+    private static boolean numbered(CharSequence key) {
+        if (key.length() < 2 || key.charAt(0) != 'r') {
+            return false;
+        }
+        char second = key.charAt(1);
+        return digit(second) || (second == 'c' || second == 'e') && key.length() > 2 && digit(key.charAt(2));
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     /** Edit distance; a designation whose end was left out, R-134 for R-134a, comes before every other. */

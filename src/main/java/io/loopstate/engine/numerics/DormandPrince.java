@@ -39,6 +39,7 @@ public final class DormandPrince {
         double k1 = slope.applyAsDouble(x, y);
         double h = FIRST_STEP * length;
         for (int step = 0; step < MAX_STEPS; step++) {
+            Deadline.check();
             boolean last = Math.abs(h) >= Math.abs(x1 - x) * (1 - 1e-12);
             double dx = last ? x1 - x : h;
             double k2 = slope.applyAsDouble(x + dx / 5, y + dx * k1 / 5);

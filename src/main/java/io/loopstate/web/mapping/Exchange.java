@@ -2,20 +2,34 @@ package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.numerics.Deadline;
 import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.Options;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /** The one way of a request: read, one call of the engine, reply. */
 public final class Exchange {
     private final RequestReader reader;
     private final Trust trust;
+    private final LongSupplier deadline;
 
-    /** Reads with a reader and puts what a reply rests on beside it. */
+    /** Reads with a reader and puts what a reply rests on beside it; calculations have years. */
     public Exchange(RequestReader reader, Trust trust) {
+        this(reader, trust, () -> System.nanoTime() + Long.MAX_VALUE / 2);
+    }
+
+    /**
+     * As above, with a deadline.
+     *
+     * @param deadline when the request that is being answered has to be done, as {@link System#nanoTime} counts
+     */
+    public Exchange(RequestReader reader, Trust trust, LongSupplier deadline) {
         this.reader = reader;
         this.trust = trust;
+        this.deadline = deadline;
     }
 
     /**
@@ -24,7 +38,7 @@ public final class Exchange {
      * @throws io.loopstate.web.problem.ProblemException with every fault of the request, or with the engine's error
      */
     public <T, S, R, A> A answer(Operation<T, S, R, A> operation, Map<String, List<String>> parameters) {
-        return answer(operation, new QuerySource(parameters));
+        return inTime(() -> answer(operation, new QuerySource(parameters)));
     }
 
     /**
@@ -33,7 +47,7 @@ public final class Exchange {
      * @throws io.loopstate.web.problem.ProblemException with every fault of the request, or with the engine's error
      */
     public <T, S, R, A> A answer(Operation<T, S, R, A> operation, JsonNode body, Map<String, List<String>> parameters) {
-        return answer(operation, new BodySource(body, parameters));
+        return inTime(() -> answer(operation, new BodySource(body, parameters)));
     }
 
     /**
@@ -44,7 +58,7 @@ public final class Exchange {
      */
     public <T, S, R> String draw(Picture<T, S, R> picture, Map<String, List<String>> parameters) {
         ChartChoice choice = ChartChoice.of(picture, parameters);
-        return draw(picture, choice, new QuerySource(choice.others()));
+        return inTime(() -> draw(picture, choice, new QuerySource(choice.others())));
     }
 
     /**
@@ -55,7 +69,11 @@ public final class Exchange {
      */
     public <T, S, R> String draw(Picture<T, S, R> picture, JsonNode body, Map<String, List<String>> parameters) {
         ChartChoice choice = ChartChoice.of(picture, parameters);
-        return draw(picture, choice, new BodySource(body, choice.others()));
+        return inTime(() -> draw(picture, choice, new BodySource(body, choice.others())));
+    }
+
+    private <A> A inTime(Supplier<A> calculation) {
+        return Deadline.within(deadline.getAsLong(), calculation);
     }
 
     private <T, S, R> String draw(Picture<T, S, R> picture, ChartChoice choice, Source source) {

@@ -20,6 +20,8 @@ import io.loopstate.web.problem.ProblemKind;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -34,6 +36,8 @@ public final class Refrigerants {
     private final Catalog catalog;
     private final Equilibria equilibria;
     private final TransportLibrary transport;
+    /** Catalogued designations whose lines are made; as many as the catalog has at most. */
+    private final Set<String> made = ConcurrentHashMap.newKeySet();
 
     /**
      * What is known of the refrigerant of a request.
@@ -44,7 +48,7 @@ public final class Refrigerants {
     record Chosen(Equilibrium equilibrium, Optional<TransportProperties> transport) {}
 
     /** A refrigerant that a request names, and its states by reference state. */
-    private record Named(Refrigerant refrigerant, Function<ReferenceState, Equilibrium> states) {}
+    private record Named(Refrigerant refrigerant, boolean catalogued, Function<ReferenceState, Equilibrium> states) {}
 
     /** The refrigerants of a catalog, their states and their transport properties. */
     public Refrigerants(Catalog catalog, Equilibria equilibria, TransportLibrary transport) {
@@ -67,6 +71,18 @@ public final class Refrigerants {
     /** Empty for a blend: nothing is estimated from its components. */
     Optional<TransportProperties> transport(Refrigerant refrigerant) {
         return refrigerant instanceof Fluid fluid ? Optional.of(transport.of(fluid)) : Optional.empty();
+    }
+
+    /**
+     * Whether choosing this refrigerant takes no time worth mentioning: what nobody knows, and what of the catalog has been
+     * chosen before. Never a composition, whose lines may have been forgotten again.
+     */
+    public boolean ready(String designation) {
+        if (Composition.looksLike(designation)) {
+            return false;
+        }
+        return designation.length() > LONGEST
+                || catalog.designation(designation).map(made::contains).orElse(true);
     }
 
     /** The states of a fluid of the catalog, with its default reference state. */
@@ -161,11 +177,11 @@ public final class Refrigerants {
     }
 
     private Named computed(Mixture mixture) {
-        return new Named(equilibria.blend(mixture), state -> equilibria.of(mixture, state));
+        return new Named(equilibria.blend(mixture), false, state -> equilibria.of(mixture, state));
     }
 
     private Named catalogued(Refrigerant refrigerant) {
-        return new Named(refrigerant, state -> equilibria.of(refrigerant, state));
+        return new Named(refrigerant, true, state -> equilibria.of(refrigerant, state));
     }
 
     private Chosen chosen(Named named, ReferencePoint reference, Source source, Faults faults) {
@@ -173,7 +189,11 @@ public final class Refrigerants {
                 ? Equilibria.defaultReference(named.refrigerant())
                 : ReferenceState.valueOf(reference.name());
         try {
-            return new Chosen(named.states().apply(state), transport(named.refrigerant()));
+            Chosen chosen = new Chosen(named.states().apply(state), transport(named.refrigerant()));
+            if (named.catalogued()) {
+                made.add(named.refrigerant().designation());
+            }
+            return chosen;
         } catch (EngineException e) {
             Fault fault = source.value("referenceState")
                     .map(Given::place)

@@ -15,6 +15,10 @@ public enum ProblemKind {
     METHOD_NOT_ALLOWED(405, "The method is not allowed here"),
     /** None of the media types that the client accepts is offered. */
     NOT_ACCEPTABLE(406, "None of the accepted formats is offered here"),
+    /** No key, or one that is not known here. */
+    UNAUTHORIZED(401, "A key is required"),
+    /** The body did not arrive in time. */
+    BODY_TOO_SLOW(408, "The body did not arrive in time"),
     /** The body is longer than the limit. */
     BODY_TOO_LARGE(413, "The body is too large"),
     /** The body's media type is not read here. */
@@ -29,8 +33,12 @@ public enum ProblemKind {
     NOT_CONVERGED(500, "The calculation did not converge"),
     /** A defect of the service. */
     INTERNAL_ERROR(500, "The service failed"),
+    /** The key has used up its requests for now. */
+    TOO_MANY_REQUESTS(429, "Too many requests with this key"),
     /** More requests are under way than the service takes on. */
-    OVERLOADED(503, "The service is busy");
+    OVERLOADED(503, "The service is busy"),
+    /** The calculation took longer than it may. */
+    DEADLINE_EXCEEDED(503, "The calculation was cancelled");
 
     private final int status;
     private final String title;

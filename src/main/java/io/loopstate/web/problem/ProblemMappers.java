@@ -1,6 +1,7 @@
 package io.loopstate.web.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import io.loopstate.engine.error.DeadlineException;
 import io.loopstate.engine.error.EngineException;
 import jakarta.ws.rs.NotAcceptableException;
 import jakarta.ws.rs.NotAllowedException;
@@ -19,6 +20,9 @@ import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 
 /** Turns every exception of a request into a problem; nothing else decides what a refusal looks like. */
 public final class ProblemMappers {
+    /** After which a client that was refused for lack of capacity may come back: seconds, since spreadsheets read no dates. */
+    public static final int RETRY_AFTER_SECONDS = 1;
+
     private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
 
     /** A refusal made by the service itself. */
@@ -31,6 +35,14 @@ public final class ProblemMappers {
     @ServerExceptionMapper
     public Response engine(EngineException e) {
         return reply(EngineProblems.inSi(e));
+    }
+
+    /** A calculation whose time was up. */
+    @ServerExceptionMapper
+    public Response deadline(DeadlineException e) {
+        Fault fault = Fault.request("deadline-exceeded", "The calculation took longer than one request may take.")
+                .withHint("Try again, or ask for fewer rows or what-ifs in one request.");
+        return reply(Problem.of(ProblemKind.DEADLINE_EXCEEDED, List.of(fault)));
     }
 
     /** No route; or, with a cause, a parameter that its converter could not read. */
@@ -67,6 +79,15 @@ public final class ProblemMappers {
                 .withGot(method)
                 .withAllowed(allowed);
         return Problem.of(ProblemKind.METHOD_NOT_ALLOWED, List.of(fault));
+    }
+
+    /** The problem for a body over the limit, both in bytes; {@code got} is {@code null} where it is not known. */
+    public static Problem bodyTooLarge(long limit, String got) {
+        Fault fault = Fault.request("body-too-large", "The body is longer than the limit.")
+                .withGot(got == null ? null : got + " bytes")
+                .withAllowed("at most " + limit + " bytes")
+                .withHint("Send fewer rows per request.");
+        return Problem.of(ProblemKind.BODY_TOO_LARGE, List.of(fault));
     }
 
     /** None of the accepted media types is produced; those that are, are listed. */
@@ -160,6 +181,9 @@ public final class ProblemMappers {
         if (problem.status() == ProblemKind.BODY_TOO_LARGE.status()) {
             // The rest of the body is still on its way and is not going to be read.
             builder.header("Connection", "close");
+        }
+        if (problem.status() == ProblemKind.OVERLOADED.status()) {
+            builder.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_SECONDS);
         }
         return builder.build();
     }

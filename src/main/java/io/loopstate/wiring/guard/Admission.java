@@ -1,0 +1,70 @@
+package io.loopstate.wiring.guard;
+
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemKind;
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.Vertx;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Takes on as many requests as can be answered in time and refuses the others at once, since an answer that comes too late
+ * costs as much as one that does not. Two things are watched: requests under way, which wait for worker threads, and how far
+ * the event loop is behind, on which the others wait.
+ */
+@ApplicationScoped
+public class Admission {
+    private final Limits limits;
+    private final Replies replies;
+    private final LoopLag lag;
+    private final AtomicInteger requests = new AtomicInteger();
+    private final AtomicInteger batches = new AtomicInteger();
+    private final Problem busy;
+    private final Problem late;
+
+    /** Called by the container. */
+    @Inject
+    public Admission(Limits limits, Vertx vertx, Replies replies) {
+        this.limits = limits;
+        this.replies = replies;
+        this.lag = new LoopLag(vertx, limits.waiting());
+        busy = refusal("As many requests are under way as the service takes on.");
+        late = refusal("Requests have been waiting longer than the service lets them wait.");
+    }
+
+    void filter(@Observes Filters filters) {
+        filters.register(this::admit, Order.ADMISSION);
+    }
+
+    private void admit(RoutingContext context) {
+        String path = context.request().path();
+        if (!Routes.calculation(path)) {
+            context.next();
+            return;
+        }
+        if (lag.tooFar()) {
+            replies.send(context, late);
+            return;
+        }
+        boolean batch = Routes.batch(path);
+        AtomicInteger count = batch ? batches : requests;
+        int most = batch ? limits.concurrentBatches() : limits.concurrentRequests();
+        if (count.incrementAndGet() > most) {
+            count.decrementAndGet();
+            replies.send(context, busy);
+            return;
+        }
+        context.addEndHandler(done -> count.decrementAndGet());
+        context.next();
+    }
+
+    private static Problem refusal(String detail) {
+        Fault fault = Fault.request("overloaded", detail).withHint("Try again after the seconds in Retry-After.");
+        return Problem.of(ProblemKind.OVERLOADED, List.of(fault));
+    }
+}

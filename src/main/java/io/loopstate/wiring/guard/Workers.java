@@ -1,0 +1,120 @@
+package io.loopstate.wiring.guard;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.mapping.Refrigerants;
+import io.quarkus.runtime.ExecutorRecorder;
+import io.vertx.core.Context;
+import io.vertx.core.buffer.Buffer;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.inject.Inject;
+import jakarta.inject.Singleton;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
+import org.jboss.resteasy.reactive.server.handlers.NonBlockingHandler;
+import org.jboss.resteasy.reactive.server.spi.ServerRestHandler;
+
+/**
+ * Moves a request from the event loop to a worker thread where it would take longer than a millisecond: a refrigerant whose
+ * lines are not made yet, which takes up to 100 ms; every composition of a client's own, whose lines may be made and
+ * forgotten again; a long body.
+ */
+@Singleton
+public class Workers {
+    private static final String REFRIGERANT = "refrigerant";
+    /** Bytes of JSON that are read in some 0.2 ms. */
+    private static final int LONG_BODY = 16 * 1024;
+
+    private static final ServerRestHandler STAY = request -> {};
+
+    private final Refrigerants refrigerants;
+    private final JsonFactory json;
+
+    /** Called by the container. */
+    @Inject
+    public Workers(Refrigerants refrigerants, ObjectMapper mapper) {
+        this.refrigerants = refrigerants;
+        this.json = mapper.getFactory();
+    }
+
+    /** The body was read before the routes ({@link Bodies}); the platform does not look for it there. */
+    @ServerRequestFilter(preMatching = true)
+    public void handOver(ContainerRequestContext context) {
+        ResteasyReactiveRequestContext request = request();
+        Buffer body = body(request);
+        if (body != null) {
+            request.setInputStream(new ByteArrayInputStream(body.getBytes()));
+        }
+    }
+
+    /** Decides where the rest of the request is done. */
+    @ServerRequestFilter
+    public void move(ContainerRequestContext context) {
+        if (!Context.isOnEventLoopThread()) {
+            return;
+        }
+        ResteasyReactiveRequestContext request = request();
+        Buffer body = body(request);
+        boolean quick = body == null
+                ? quickQuery(context.getUriInfo().getQueryParameters().getFirst(REFRIGERANT))
+                : quickBody(body);
+        if (!quick) {
+            keep(request.getHandlers(), request.getPosition());
+            request.suspend();
+            request.resume(ExecutorRecorder.getCurrent());
+        }
+    }
+
+    /**
+     * Takes the steps out of the chain of a route that lead back to the event loop before the resource is called. A request
+     * that was not moved is there anyway. The chain is shared, and every request would do the same to it.
+     */
+    private static void keep(ServerRestHandler[] chain, int from) {
+        for (int i = from; i < chain.length; i++) {
+            if (chain[i] instanceof NonBlockingHandler) {
+                chain[i] = STAY;
+            }
+        }
+    }
+
+    private boolean quickQuery(String refrigerant) {
+        return refrigerant == null || refrigerants.ready(refrigerant);
+    }
+
+    private boolean quickBody(Buffer body) {
+        if (body.length() > LONG_BODY) {
+            return false;
+        }
+        try (JsonParser parser = json.createParser(body.getBytes())) {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                return true;
+            }
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                boolean found = parser.currentName().equals(REFRIGERANT);
+                JsonToken value = parser.nextToken();
+                if (found) {
+                    return value == JsonToken.VALUE_STRING && refrigerants.ready(parser.getText());
+                }
+                parser.skipChildren();
+            }
+            return true;
+        } catch (IOException e) {
+            // whoever reads the body tells what is wrong with it
+            return true;
+        }
+    }
+
+    private static Buffer body(ResteasyReactiveRequestContext request) {
+        return request.unwrap(RoutingContext.class).body().buffer();
+    }
+
+    private static ResteasyReactiveRequestContext request() {
+        return (ResteasyReactiveRequestContext) CurrentRequestManager.get();
+    }
+}

@@ -3,14 +3,10 @@ package io.loopstate.wiring;
 import io.loopstate.web.problem.PercentEncoding;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
-<<<<<<< HEAD
 import io.loopstate.wiring.batch.BatchStreams;
-import io.quarkus.runtime.configuration.MemorySize;
-=======
 import io.loopstate.wiring.guard.Bodies;
 import io.loopstate.wiring.guard.Order;
 import io.loopstate.wiring.guard.Replies;
->>>>>>> b002d59 (web, engine: limits, deadlines, admission, worker threads for what takes long; keys and rates, headers of every reply)
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;

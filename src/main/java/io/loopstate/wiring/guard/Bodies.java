@@ -64,8 +64,7 @@ public class Bodies {
 
     /** A body without a byte is one as well, for those who look for it. */
     private void complete(RoutingContext context) {
-        if (!WITHOUT_BODY.contains(context.request().method())
-                && context.body().buffer() == null) {
+        if (!WITHOUT_BODY.contains(context.request().method()) && context.body().buffer() == null) {
             ((RoutingContextInternal) context).setBody(Buffer.buffer());
         }
         context.next();

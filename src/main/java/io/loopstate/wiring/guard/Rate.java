@@ -17,7 +17,8 @@ final class Rate {
     Rate(int requestsPerMinute) {
         this.requestsPerMinute = requestsPerMinute;
         this.bucket = Bucket.builder()
-                .addLimit(limit -> limit.capacity(requestsPerMinute).refillGreedy(requestsPerMinute, Duration.ofMinutes(1)))
+                .addLimit(limit ->
+                        limit.capacity(requestsPerMinute).refillGreedy(requestsPerMinute, Duration.ofMinutes(1)))
                 .withNanosecondPrecision()
                 .build();
     }

@@ -28,8 +28,8 @@ public class ReplyHeaders {
     private static final CharSequence EXPOSED =
             HttpHeaders.createOptimized("ETag, Link, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id");
     private static final CharSequence METHODS = HttpHeaders.createOptimized("GET, HEAD, POST, OPTIONS");
-    private static final CharSequence SENT =
-            HttpHeaders.createOptimized("Accept, Authorization, Content-Type, If-None-Match, X-API-Key, X-Request-Id, traceparent");
+    private static final CharSequence SENT = HttpHeaders.createOptimized(
+            "Accept, Authorization, Content-Type, If-None-Match, X-API-Key, X-Request-Id, traceparent");
     private static final CharSequence DAY = HttpHeaders.createOptimized("86400");
     private static final String PAGES = "/q/swagger-ui";
 

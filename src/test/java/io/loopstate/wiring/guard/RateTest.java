@@ -34,7 +34,8 @@ class RateTest {
 
     @Test
     void fileOfKeysIsRead() throws IOException {
-        Path file = Files.writeString(folder.resolve("keys"), "# keys\n\ncollege " + ABC + "\nother " + "0".repeat(64) + " 7\n");
+        Path file = Files.writeString(
+                folder.resolve("keys"), "# keys\n\ncollege " + ABC + "\nother " + "0".repeat(64) + " 7\n");
         KeyRing ring = new KeyRing(settings(file));
         assertThat(ring.find("abc").orElseThrow().requestsPerMinute()).isEqualTo(600);
         assertThat(ring.find("abd")).isEmpty();

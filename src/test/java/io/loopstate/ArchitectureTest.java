@@ -129,6 +129,7 @@ class ArchitectureTest {
             entry("web.form", List.of("web.dto", "web.problem", "web.template")),
             entry("web.mapping", List.of("web.dto", "web.problem", "web.chart", "web.form", "units", "engine")),
             entry("web.batch", List.of("web.dto", "web.problem", "web.mapping", "web.form")),
+            entry("web.verify", List.of("web.dto", "web.problem", "web.mapping", "units")),
             entry(
                     "web.rest",
                     List.of(
@@ -137,6 +138,7 @@ class ArchitectureTest {
                             "web.chart",
                             "web.batch",
                             "web.form",
+                            "web.verify",
                             "web.problem",
                             "engine.cycle",
                             "engine.property",
@@ -151,7 +153,8 @@ class ArchitectureTest {
                             "web.mapping",
                             "web.chart",
                             "web.batch",
-                            "web.form")));
+                            "web.form",
+                            "web.verify")));
 
     /** Packages that have a place but no classes yet. */
     private static final Set<String> WITHOUT_CLASSES = Set.of();
@@ -221,7 +224,7 @@ class ArchitectureTest {
             .resideInAPackage(in("units"))
             .should()
             .onlyHaveDependentClassesThat()
-            .resideInAnyPackage(in("units"), in("web.mapping"), in("wiring"))
+            .resideInAnyPackage(in("units"), in("web.mapping"), in("web.verify"), in("wiring"))
             .because("the engine and the resources know SI only");
 
     @ArchTest

@@ -1,5 +1,6 @@
 package io.loopstate.wiring;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.transport.TransportLibrary;
@@ -11,6 +12,8 @@ import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
+import io.loopstate.web.verify.Answers;
+import io.loopstate.web.verify.Verifier;
 import io.loopstate.wiring.guard.Deadlines;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
@@ -54,6 +57,18 @@ final class Calculations {
     @Singleton
     static Exchange exchange(RequestReader reader, CatalogueFacts facts, Version version, Deadlines deadlines) {
         return new Exchange(reader, new Trust(version.engineVersion(), facts.safetyGroups()), deadlines::current);
+    }
+
+    @Produces
+    @Singleton
+    static Answers answers(Exchange exchange, ObjectMapper mapper) {
+        return new Answers(exchange, mapper);
+    }
+
+    @Produces
+    @Singleton
+    static Verifier verifier(Answers answers, Version version) {
+        return new Verifier(answers, version.engineVersion());
     }
 
     @Produces

@@ -29,6 +29,8 @@ public enum ProblemKind {
     OUT_OF_RANGE(422, "The input is outside the range of the model"),
     /** Several states satisfy the input. */
     AMBIGUOUS_INPUT(422, "The input does not fix one state"),
+    /** Values that a client expects are not those of the replies, and it asked to have this refused. */
+    EXPECTATIONS_NOT_MET(422, "Expected values are not met"),
     /** An iteration of the engine gave up; its name is in the detail. */
     NOT_CONVERGED(500, "The calculation did not converge"),
     /** A defect of the service. */

@@ -1,0 +1,62 @@
+package io.loopstate.web.mapping;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import io.loopstate.units.QuantityKind;
+import io.loopstate.web.dto.Quantity;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+
+/** The kinds of the quantities of a reply, by the same declarations that the contract is written from. */
+public final class ReplyKinds {
+    private ReplyKinds() {}
+
+    /**
+     * The kind of the quantity at a place of a reply; empty where there is no quantity or the contract leaves its kind open.
+     *
+     * @param names of members and numbers of elements, from the reply down
+     */
+    public static Optional<QuantityKind> at(Object reply, List<String> names) {
+        if (reply instanceof List<?> list && !names.isEmpty()) {
+            return element(list, names.get(0)).flatMap(item -> at(item, names.subList(1, names.size())));
+        }
+        if (!(reply instanceof Record) || names.isEmpty()) {
+            return Optional.empty();
+        }
+        return Arrays.stream(reply.getClass().getRecordComponents())
+                .map(component -> below(reply, component, names))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<QuantityKind> below(Object owner, RecordComponent component, List<String> names) {
+        boolean unwrapped = component.getAccessor().isAnnotationPresent(JsonUnwrapped.class);
+        if (!unwrapped && !component.getName().equals(names.get(0))) {
+            return Optional.empty();
+        }
+        if (component.getType() == Quantity.class) {
+            return names.size() == 1 ? kind(component) : Optional.empty();
+        }
+        try {
+            Object value = component.getAccessor().invoke(owner);
+            return at(value, unwrapped ? names : names.subList(1, names.size()));
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Optional<QuantityKind> kind(RecordComponent component) {
+        Schema schema = component.getAccessor().getAnnotation(Schema.class);
+        return Arrays.stream(QuantityKind.values())
+                .filter(kind -> schema != null && Contract.schema(kind).equals(schema.ref()))
+                .findFirst();
+    }
+
+    private static Optional<?> element(List<?> list, String index) {
+        return index.matches("0|[1-9][0-9]{0,8}") && Integer.parseInt(index) < list.size()
+                ? Optional.ofNullable(list.get(Integer.parseInt(index)))
+                : Optional.empty();
+    }
+}

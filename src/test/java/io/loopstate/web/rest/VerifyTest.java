@@ -2,6 +2,7 @@ package io.loopstate.web.rest;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.startsWith;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.testing.Http;
@@ -26,20 +27,20 @@ class VerifyTest {
     @CsvSource({
         "'', application/json",
         "?format=json, application/json",
-        "?format=junit, application/xml;charset=UTF-8",
-        "?format=tap, text/plain;charset=UTF-8",
+        "?format=junit, application/xml",
+        "?format=tap, text/plain",
         "?_=1, application/json"
     })
     void formByName(String query, String type) {
-        Http.post("/v1/verify" + query, GOOD).statusCode(200).contentType(type);
-        Http.post("/v1/verify" + query, WRONG).statusCode(200).contentType(type);
+        Http.post("/v1/verify" + query, GOOD).statusCode(200).contentType(startsWith(type));
+        Http.post("/v1/verify" + query, WRONG).statusCode(200).contentType(startsWith(type));
     }
 
     @ParameterizedTest
     @CsvSource({
-        "application/xml, '', application/xml;charset=UTF-8",
-        "text/plain, '', text/plain;charset=UTF-8",
-        "text/html, ?format=tap, text/plain;charset=UTF-8",
+        "application/xml, '', application/xml",
+        "text/plain, '', text/plain",
+        "text/html, ?format=tap, text/plain",
         "application/xml, ?format=json, application/json"
     })
     void formByHeader(String accept, String query, String type) {
@@ -49,7 +50,7 @@ class VerifyTest {
                 .post("/v1/verify" + query)
                 .then()
                 .statusCode(200)
-                .contentType(type);
+                .contentType(startsWith(type));
     }
 
     @Test
@@ -70,7 +71,7 @@ class VerifyTest {
         Http.post("/v1/verify?onMismatch=422", GOOD).statusCode(200);
         String xml = Http.post("/v1/verify?onMismatch=422&format=junit", WRONG)
                 .statusCode(422)
-                .contentType("application/xml;charset=UTF-8")
+                .contentType(startsWith("application/xml"))
                 .extract()
                 .asString();
         assertThat(xml).contains("<failure");

@@ -40,9 +40,13 @@ public final class ProblemMappers {
     /** A calculation whose time was up. */
     @ServerExceptionMapper
     public Response deadline(DeadlineException e) {
+        return reply(deadlineExceeded());
+    }
+
+    private static Problem deadlineExceeded() {
         Fault fault = Fault.request("deadline-exceeded", "The calculation took longer than one request may take.")
                 .withHint("Try again, or ask for fewer rows or what-ifs in one request.");
-        return reply(Problem.of(ProblemKind.DEADLINE_EXCEEDED, List.of(fault)));
+        return Problem.of(ProblemKind.DEADLINE_EXCEEDED, List.of(fault));
     }
 
     /** No route; or, with a cause, a parameter that its converter could not read. */
@@ -164,6 +168,9 @@ public final class ProblemMappers {
         }
         if (e instanceof EngineException engine) {
             return EngineProblems.inSi(engine);
+        }
+        if (e instanceof DeadlineException) {
+            return deadlineExceeded();
         }
         LOG.error("defect in one of many calculations", e);
         return internalError();

@@ -5,16 +5,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.Operation;
 import io.loopstate.web.mapping.Operations;
-import io.loopstate.web.problem.ProblemException;
 import io.loopstate.web.problem.ProblemMappers;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.jboss.logging.Logger;
 
 /** Answers requests the way of any other, refusals and defects included: there is always an answer. */
 public final class Answers {
-    private static final Logger LOG = Logger.getLogger(Answers.class);
 
     private final Exchange exchange;
     private final ObjectMapper mapper;
@@ -35,7 +32,7 @@ public final class Answers {
      * @param operation name of a calculation that exists
      */
     public Answer toBody(String operation, JsonNode body) {
-        return answer(operation, () -> exchange.answer(named(operation), body, Map.of()));
+        return answer(() -> exchange.answer(named(operation), body, Map.of()));
     }
 
     /**
@@ -44,23 +41,20 @@ public final class Answers {
      * @param operation name of a calculation that exists
      */
     public Answer toQuery(String operation, Map<String, List<String>> parameters) {
-        return answer(operation, () -> exchange.answer(named(operation), parameters));
+        return answer(() -> exchange.answer(named(operation), parameters));
     }
 
     private static Operation<?, ?, ?, ?> named(String operation) {
         return Operations.named(operation).orElseThrow();
     }
 
-    private Answer answer(String operation, Supplier<Object> calculation) {
+    private Answer answer(Supplier<Object> calculation) {
         Object reply;
         try {
             reply = calculation.get();
-        } catch (ProblemException refusal) {
-            reply = refusal.problem();
-        } catch (RuntimeException defect) {
+        } catch (RuntimeException e) {
             // The other requests are still worth their answers.
-            LOG.errorf(defect, "defect operation=%s", operation);
-            reply = ProblemMappers.internalError();
+            reply = ProblemMappers.ofCalculation(e);
         }
         return new Answer(mapper.valueToTree(reply), reply);
     }

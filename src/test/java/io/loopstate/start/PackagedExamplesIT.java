@@ -54,17 +54,22 @@ class PackagedExamplesIT {
     private List<Example> examples() throws IOException {
         List<Example> examples = new ArrayList<>();
         for (JsonNode operation : MAPPER.readTree(ROOT.resolve("index.json").toFile())) {
+            // Many calculations in one request are no query; the address is that of the body then.
+            boolean many = operation.path("many").booleanValue();
             try (Stream<Path> files =
                     Files.list(ROOT.resolve(operation.get("folder").textValue()))) {
                 for (Path file : files.sorted().toList()) {
-                    if (file.toString().endsWith(".url")) {
-                        examples.add(example(file, Files.readString(file).strip(), HttpRequest.Builder::GET));
+                    if (file.toString().endsWith(".url") && !many) {
+                        examples.add(example(file, url(file), HttpRequest.Builder::GET));
                     } else if (file.toString().endsWith(".request.json")) {
+                        String target = many
+                                ? url(sibling(file, ".url"))
+                                : operation.get("path").textValue();
                         HttpRequest.BodyPublisher body = HttpRequest.BodyPublishers.ofFile(file);
                         examples.add(example(
                                 file,
-                                operation.get("path").textValue(),
-                                r -> r.header("Content-Type", "application/json")
+                                target,
+                                request -> request.header("Content-Type", "application/json")
                                         .POST(body)));
                     }
                 }
@@ -73,10 +78,18 @@ class PackagedExamplesIT {
         return examples;
     }
 
-    private Example example(Path file, String target, UnaryOperator<HttpRequest.Builder> method) throws IOException {
+    private static String url(Path file) throws IOException {
+        return Files.readString(file).strip();
+    }
+
+    /** The file of the same example with another ending. */
+    private static Path sibling(Path file, String ending) {
         String name = file.getFileName().toString();
-        JsonNode reply = MAPPER.readTree(file.resolveSibling(name.substring(0, name.indexOf('.')) + ".response.json")
-                .toFile());
+        return file.resolveSibling(name.substring(0, name.indexOf('.')) + ending);
+    }
+
+    private Example example(Path file, String target, UnaryOperator<HttpRequest.Builder> method) throws IOException {
+        JsonNode reply = MAPPER.readTree(sibling(file, ".response.json").toFile());
         int status = reply.has("errors") ? reply.get("status").intValue() : 200;
         return new Example(
                 method.apply(HttpRequest.newBuilder(server.resolve(target))).build(), status);

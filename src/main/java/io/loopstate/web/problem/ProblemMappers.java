@@ -97,6 +97,10 @@ public final class ProblemMappers {
     /** None of the accepted media types is produced; those that are, are listed. */
     @ServerExceptionMapper
     public Response notAcceptable(NotAcceptableException e) {
+        return notAcceptable();
+    }
+
+    private static Response notAcceptable() {
         Fault fault = Fault.parameter(HttpHeaders.ACCEPT, "not-acceptable", "This reply has none of these formats.")
                 .withGot(header(HttpHeaders.ACCEPT))
                 .withAllowed(String.join(", ", Routes.produced(request())));
@@ -121,6 +125,10 @@ public final class ProblemMappers {
         int status = e.getResponse().getStatus();
         if (e.getCause() instanceof JsonProcessingException json && status == 400) {
             return reply(Problem.of(ProblemKind.INVALID_REQUEST, List.of(JsonFaults.of(json))));
+        }
+        if (status == ProblemKind.NOT_ACCEPTABLE.status()) {
+            // Where several methods of a path differ in what they write.
+            return notAcceptable();
         }
         if (status >= 500) {
             return defect(e);

@@ -1,5 +1,6 @@
 package io.loopstate.wiring.guard;
 
+import io.quarkus.arc.Arc;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -37,6 +38,10 @@ public class Deadlines {
 
     /** As {@link System#nanoTime} counts. Outside of a request it counts from now. */
     public long current() {
+        if (!Arc.container().requestContext().isActive()) {
+            // A row among many, on a thread of its own.
+            return System.nanoTime() + single;
+        }
         ResteasyReactiveRequestContext request = (ResteasyReactiveRequestContext) CurrentRequestManager.get();
         Long end = request == null ? null : request.unwrap(RoutingContext.class).get(KEY);
         return end == null ? System.nanoTime() + single : end;

@@ -23,10 +23,6 @@ public interface Limits {
     @WithDefault("8M")
     MemorySize batchBodySize();
 
-    /** Most rows of such a request. */
-    @WithDefault("1000")
-    int batchRows();
-
     /** How long the body of a request may take to arrive, from the end of its headers on; 408 after that. */
     @WithDefault("10s")
     Duration bodyTimeout();

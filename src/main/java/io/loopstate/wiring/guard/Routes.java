@@ -11,7 +11,8 @@ final class Routes {
 
     /** Whether a path answers many rows at once. */
     static boolean batch(String path) {
-        return path.equals(BATCH) || path.equals(VERIFY);
+        String plain = path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
+        return plain.equals(BATCH) || plain.equals(VERIFY);
     }
 
     /** Whether a path takes part in admission: all but probes, metrics, documents and the version. */

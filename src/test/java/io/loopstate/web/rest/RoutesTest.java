@@ -33,9 +33,14 @@ class RoutesTest {
 
     static Stream<String> addresses() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("examples", "requests"))) {
-            return files.filter(file -> file.endsWith("good.url"))
-                    .filter(file -> !WITHOUT_GET.contains(file.getParent().getFileName().toString()))
-                    .map(RoutesTest::read).sorted().toList().stream();
+            return files
+                    .filter(file -> file.endsWith("good.url"))
+                    .filter(file ->
+                            !WITHOUT_GET.contains(file.getParent().getFileName().toString()))
+                    .map(RoutesTest::read)
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 

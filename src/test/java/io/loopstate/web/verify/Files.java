@@ -15,8 +15,8 @@ import io.loopstate.web.mapping.SafetyGroups;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemException;
+import io.loopstate.wiring.Constraints;
 import io.loopstate.wiring.JsonSettings;
-import jakarta.validation.Validation;
 import java.util.List;
 
 /** Files of cases, and a verifier without a server around it. */
@@ -26,7 +26,7 @@ final class Files {
     static final Exchange EXCHANGE = new Exchange(
             new RequestReader(
                     new Refrigerants(CATALOG, new Equilibria(), new TransportLibrary(CATALOG)),
-                    Validation.buildDefaultValidatorFactory().getValidator()),
+                    Constraints.validator()),
             new Trust("test", SafetyGroups.bundled()));
     private static final Verifier VERIFIER = new Verifier(new Answers(EXCHANGE, MAPPER), "test");
 

@@ -34,6 +34,9 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
     /** First step away from a jump, relative. */
     private static final double JUMP = 1e-12;
 
+    /** Share of the coil by which a balance may miss before its pressure counts as unresolved. */
+    private static final double UNRESOLVED = 1e-6;
+
     /** K below the air at which the search for an evaporating temperature ends. */
     private static final double DEEPEST = 120;
 
@@ -207,11 +210,12 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
                         TOLERANCE,
                         "evaporating pressure of a coil")
                 .in(Math::exp);
-        // Where the need jumps to infinity the search ends on either side of the jump: the side below it is the one
-        // that works.
+        // Where the outlet all but meets the air the need grows without bound within the last digits of a pressure, and
+        // the
+        // search ends on either side: the side below is the one that works.
         double pressure = search.root();
         double p = pressure;
-        for (double step = JUMP; step < 1 && Double.isInfinite(share(p, load, inlet, outlet)); step *= 2) {
+        for (double step = JUMP; step < 1 && share(p, load, inlet, outlet) > 1 + UNRESOLVED; step *= 2) {
             p = pressure * (1 - step);
         }
         return operating(p, load, inlet, outlet).found(search);

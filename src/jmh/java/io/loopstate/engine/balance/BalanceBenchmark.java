@@ -1,5 +1,6 @@
 package io.loopstate.engine.balance;
 
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.compression.CoefficientOrder;
@@ -112,7 +113,7 @@ public class BalanceBenchmark {
                         volume(1.5),
                         Conductance.uniform(1700),
                         Arrangement.CROSS_FLOW,
-                        AirCooledCondenser.Fan.full()),
+                        Fan.full()),
                 new EvaporatorSide(air(300), volume(0.6), 1200, 1000, 0.5),
                 new Settings(6, 4, 5),
                 List.of(whatIfs),

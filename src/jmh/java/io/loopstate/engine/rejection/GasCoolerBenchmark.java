@@ -5,7 +5,6 @@ import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.fluid.Refrigerant;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -8,7 +8,8 @@ import io.loopstate.engine.cycle.Guideline;
 import io.loopstate.engine.cycle.QuantityKind;
 import io.loopstate.engine.cycle.Severity;
 import io.loopstate.engine.cycle.SharedFindings;
-import io.loopstate.engine.rejection.AirCooledCondenser.Fan;
+import io.loopstate.engine.rejection.Fan;
+import io.loopstate.engine.rejection.SharedCoil;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -187,16 +188,8 @@ final class BalanceFindings {
         }
         Fan fan = spec.condenser().fan();
         double share = spec.condenser().airflowShare(whatIf.fanSpeed().orElse(fan.speed())) * whatIf.condenserAirflow();
-        if (share < 1 && fan.exponentAssumed()) {
-            findings.add(
-                    FindingCode.APPROXIMATION,
-                    Severity.NOTE,
-                    "condenser.airflowExponent",
-                    "The conductance is taken to follow the airflow with this exponent: replace it by the maker's.",
-                    QuantityKind.RATIO,
-                    fan.exponent(),
-                    fan.exponent(),
-                    Basis.COMMON_PRACTICE);
+        if (share < 1) {
+            SharedCoil.exponent(findings, fan, "condenser.airflowExponent");
         }
         if (whatIf.refrigerant().isPresent()) {
             findings.add(

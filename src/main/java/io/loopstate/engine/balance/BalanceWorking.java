@@ -1,5 +1,7 @@
 package io.loopstate.engine.balance;
 
+import io.loopstate.engine.rejection.Dirt;
+import io.loopstate.engine.rejection.Load;
 import static io.loopstate.engine.cycle.Working.massFlow;
 import static io.loopstate.engine.cycle.Working.power;
 import static io.loopstate.engine.cycle.Working.pressure;
@@ -119,12 +121,12 @@ final class BalanceWorking {
                         (e, p, s) -> e.atPressureEnthalpy(
                                 p, trial.running().discharge().specificEnthalpy()),
                         spec.settings().liquid(),
-                        Optional.of(CondenserCoil.Load.massFlow(balanced.massFlow())),
+                        Optional.of(Load.massFlow(balanced.massFlow())),
                         OptionalDouble.empty(),
                         Optional.empty(),
                         Optional.of(spec.condenser().conductance()),
                         spec.condenser().fan(),
-                        AirCooledCondenser.Dirt.none(),
+                        Dirt.none(),
                         OptionalDouble.empty(),
                         spec.guidance(),
                         true))

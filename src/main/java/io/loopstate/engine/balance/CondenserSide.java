@@ -1,7 +1,7 @@
 package io.loopstate.engine.balance;
 
 import io.loopstate.engine.component.Require;
-import io.loopstate.engine.rejection.AirCooledCondenser.Fan;
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.rejection.AirSide;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.Conductance;

@@ -1,5 +1,6 @@
 package io.loopstate.engine.balance;
 
+import io.loopstate.engine.rejection.Load;
 import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.balance.Balanced.CondenserFigures;
@@ -141,7 +142,7 @@ public final class SystemBalance {
         CondenserCoil.Operating condenser = loop.condenser()
                 .operating(
                         trial.condensing(),
-                        CondenserCoil.Load.massFlow(trial.running().massFlow()),
+                        Load.massFlow(trial.running().massFlow()),
                         (e, p, s) -> trial.running().discharge(),
                         loop.settings().liquid());
         if (condenser.airOutlet() > AirSolver.HIGHEST_DRY_BULB) {

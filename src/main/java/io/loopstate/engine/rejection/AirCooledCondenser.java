@@ -16,7 +16,6 @@ import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.CondenserCoil.Operating;
 import java.util.List;
 import java.util.Objects;
@@ -89,67 +88,9 @@ public final class AirCooledCondenser {
             Objects.requireNonNull(dirt);
             Objects.requireNonNull(guidance);
             Require.positive("cleanConductance", cleanConductance);
-            load.ifPresent(given -> Require.positive(given.heatGiven() ? "heat" : "massFlow", given.value()));
             if (condensing.isPresent() == conductance.isPresent() || load.isPresent() == leavingDryBulb.isPresent()) {
                 throw new IllegalArgumentException("a level or a conductance, a load or the leaving air");
             }
-        }
-    }
-
-    /**
-     * The fan.
-     *
-     * @param speed as a share of full speed, to which the airflow is proportional; 0 where it stands still
-     * @param exponent with which the conductance follows the airflow
-     * @param exponentAssumed whether that is common practice instead of the maker's
-     * @param naturalDraft airflow without a fan, as a share of that at full speed
-     */
-    public record Fan(double speed, double exponent, boolean exponentAssumed, double naturalDraft) {
-        /** Common practice, no source: between laminar and turbulent air over fins. */
-        public static final double USUAL_EXPONENT = 0.5;
-        /** Common practice, no source: what rises through a warm coil by itself. */
-        public static final double USUAL_NATURAL_DRAFT = 0.1;
-
-        public Fan {
-            if (!(speed >= 0 && speed <= 1)) {
-                throw EngineException.of(
-                        ErrorCode.IMPOSSIBLE_VALUE, "A share of full speed is 0 to 1.", "fanSpeed", speed, 0, 1);
-            }
-            Require.properShare("airflowExponent", exponent);
-            Require.efficiency("naturalDraft", naturalDraft);
-        }
-
-        /** At full speed. */
-        public static Fan full() {
-            return new Fan(1, USUAL_EXPONENT, true, USUAL_NATURAL_DRAFT);
-        }
-
-        /** Airflow over that at full speed. */
-        double airflow() {
-            return Math.max(speed, naturalDraft);
-        }
-    }
-
-    /**
-     * Dirt on the coil.
-     *
-     * @param resistance m2 K/W, 0 for a clean coil
-     * @param area m2 on which it lies; needed for a resistance
-     */
-    public record Dirt(double resistance, OptionalDouble area) {
-        public Dirt {
-            Require.notNegative("foulingResistance", resistance);
-            Require.positive("area", area);
-            if (resistance > 0 && area.isEmpty()) {
-                throw EngineException.of(
-                                ErrorCode.CONTRADICTORY_INPUTS, "A fouling resistance needs the area that it covers.")
-                        .about("area");
-            }
-        }
-
-        /** A clean coil. */
-        public static Dirt none() {
-            return new Dirt(0, OptionalDouble.empty());
         }
     }
 
@@ -168,8 +109,7 @@ public final class AirCooledCondenser {
      * @param approach K, midpoint over leaving air
      * @param pinch zone in which refrigerant and air come closest
      * @param simpleConductance W/K by the logarithmic mean from the midpoint to the air; empty where those cross
-     * @param cleanliness measured over clean conductance, where that is known
-     * @param foulingResistance m2 K/W that explains the difference, where the area is known too
+     * @param cleanliness what is left of a coil that is known to have been better
      * @param findings what is unwise, implausible or assumed
      * @param steps the working; empty unless asked for
      */
@@ -186,8 +126,7 @@ public final class AirCooledCondenser {
             double approach,
             CoilZone pinch,
             OptionalDouble simpleConductance,
-            OptionalDouble cleanliness,
-            OptionalDouble foulingResistance,
+            Cleanliness cleanliness,
             List<Finding> findings,
             List<Step> steps) {
         public Result {
@@ -210,7 +149,6 @@ public final class AirCooledCondenser {
                     pinch,
                     simpleConductance,
                     cleanliness,
-                    foulingResistance,
                     found,
                     working);
         }
@@ -221,7 +159,7 @@ public final class AirCooledCondenser {
         double pressure =
                 Inputs.trace("condensing", () -> spec.condensing().get().pressure(equilibrium));
         Inputs.trace("condensing", () -> equilibrium.saturationAtPressure(pressure));
-        Load load = spec.load().orElseGet(() -> Load.heat(heatOfAir(spec, air)));
+        Load load = spec.load().orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "condenser")));
         CondenserCoil any = new CondenserCoil(equilibrium, Conductance.uniform(1), air, spec.arrangement());
         double found = Inputs.trace("condenserOutlet", () -> any.fitting(pressure, load, spec.inlet(), spec.outlet()));
         if (Double.isInfinite(found)) {
@@ -237,36 +175,15 @@ public final class AirCooledCondenser {
         return result(spec, conductance, air, operating);
     }
 
-    private static double heatOfAir(Spec spec, CoilAir air) {
-        double leaving = spec.leavingDryBulb().orElseThrow();
-        double rise = leaving - air.state().dryBulb();
-        if (!(rise > 0)) {
-            throw EngineException.of(
-                    ErrorCode.CONTRADICTORY_INPUTS,
-                    "The air leaves the condenser no warmer than it enters: swapped or wrong probes, or no heat.",
-                    "leavingDryBulb",
-                    leaving,
-                    air.state().dryBulb(),
-                    Double.NaN);
-        }
-        return rise * air.capacityRate();
-    }
-
     private static Result predict(Spec spec, CoilAir rated) {
-        double share = spec.fan().airflow();
-        CoilAir air = rated.times(share);
-        Conductance scaled = spec.conductance()
-                .orElseThrow()
-                .times(Math.pow(share, spec.fan().exponent()));
-        Conductance conductance = spec.dirt().resistance() > 0
-                ? scaled.fouled(spec.dirt().resistance(), spec.dirt().area().orElseThrow())
-                : scaled;
+        CoilAir air = rated.times(spec.fan().airflow());
+        Conductance conductance = spec.conductance().orElseThrow().at(spec.fan(), spec.dirt());
         CondenserCoil coil = new CondenserCoil(spec.equilibrium(), conductance, air, spec.arrangement());
         Operating operating;
         try {
             operating = coil.solve(spec.load().orElseThrow(), spec.inlet(), spec.outlet());
         } catch (EngineException e) {
-            boolean slow = share < 1 && e.input().filter("conductance"::equals).isPresent();
+            boolean slow = spec.fan().airflow() < 1 && e.input().filter("conductance"::equals).isPresent();
             throw slow ? e.about("fanSpeed") : e.input().isPresent() ? e : e.about("condenserOutlet");
         }
         return result(spec, conductance, air, operating);
@@ -282,8 +199,6 @@ public final class AirCooledCondenser {
                 .min((one, other) -> Double.compare(one.pinch(), other.pinch()))
                 .orElseThrow();
         OptionalDouble mean = LogMean.of(over, approach);
-        OptionalDouble clean = spec.cleanConductance();
-        double working = conductance.condensing();
         Result bare = new Result(
                 Point.of(PointName.CONDENSER_INLET, equilibrium, operating.inlet()),
                 Point.of(PointName.CONDENSER_OUTLET, equilibrium, operating.outlet()),
@@ -292,27 +207,14 @@ public final class AirCooledCondenser {
                 conductance,
                 air,
                 MoistAir.of(air.state()),
-                MoistAir.of(air.state().at(leaving(operating.airOutlet()))),
+                air.warmed(operating.airOutlet()),
                 over,
                 approach,
                 pinch,
                 mean.isPresent() ? OptionalDouble.of(operating.heat() / mean.getAsDouble()) : mean,
-                clean.isPresent() ? OptionalDouble.of(working / clean.getAsDouble()) : clean,
-                clean.isPresent() && spec.dirt().area().isPresent()
-                        ? OptionalDouble.of(spec.dirt().area().getAsDouble() * (1 / working - 1 / clean.getAsDouble()))
-                        : OptionalDouble.empty(),
+                Cleanliness.of(conductance.condensing(), spec.cleanConductance(), spec.dirt()),
                 List.of(),
                 List.of());
         return bare.with(CoilFindings.of(spec, bare), spec.explain() ? CoilWorking.of(spec, bare) : List.of());
-    }
-
-    private static double leaving(double dryBulb) {
-        if (dryBulb > AirSolver.HIGHEST_DRY_BULB) {
-            throw EngineException.of(
-                            ErrorCode.CONTRADICTORY_INPUTS,
-                            "So little air would leave hotter than the equations of moist air reach.")
-                    .about("airflow.volumeFlow");
-        }
-        return dryBulb;
     }
 }

@@ -19,9 +19,6 @@ import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.engine.property.State;
-import io.loopstate.engine.rejection.AirCooledCondenser.Dirt;
-import io.loopstate.engine.rejection.AirCooledCondenser.Fan;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 import java.util.List;
 import java.util.Objects;
@@ -92,7 +89,6 @@ public final class AirCooledEvaporator {
             Objects.requireNonNull(dirt);
             Objects.requireNonNull(guidance);
             Require.positive("cleanConductance", cleanConductance);
-            load.ifPresent(given -> Require.positive(given.heatGiven() ? "heat" : "massFlow", given.value()));
             if (evaporating.isPresent() == conductance.isPresent() || load.isPresent() == leaving.isPresent()) {
                 throw new IllegalArgumentException("a level or a conductance, a load or the leaving air");
             }
@@ -112,14 +108,8 @@ public final class AirCooledEvaporator {
         }
 
         Conductances at(Fan fan, Dirt dirt) {
-            return new Conductances(at(boiling, fan, dirt), at(superheating, fan, dirt));
-        }
-
-        private static double at(double clean, Fan fan, Dirt dirt) {
-            double scaled = clean * Math.pow(fan.airflow(), fan.exponent());
-            return dirt.resistance() > 0
-                    ? 1 / (1 / scaled + dirt.resistance() / dirt.area().orElseThrow())
-                    : scaled;
+            double blown = fan.conductance();
+            return new Conductances(dirt.under(blown * boiling), dirt.under(blown * superheating));
         }
     }
 
@@ -185,8 +175,7 @@ public final class AirCooledEvaporator {
      * @param temperatureDifference K, entering air over midpoint
      * @param airflowPerTon m3/s as the air enters for each ton of refrigeration
      * @param pinch zone in which refrigerant and air come closest
-     * @param cleanliness measured over clean conductance, where that is known
-     * @param foulingResistance m2 K/W that explains the difference, where the area is known too
+     * @param cleanliness what is left of a coil that is known to have been better
      * @param findings what is unwise, implausible or assumed
      * @param steps the working; empty unless asked for
      */
@@ -204,8 +193,7 @@ public final class AirCooledEvaporator {
             double temperatureDifference,
             double airflowPerTon,
             EvaporatorZone pinch,
-            OptionalDouble cleanliness,
-            OptionalDouble foulingResistance,
+            Cleanliness cleanliness,
             List<Finding> findings,
             List<Step> steps) {
         public Result {
@@ -239,7 +227,6 @@ public final class AirCooledEvaporator {
                     airflowPerTon,
                     pinch,
                     cleanliness,
-                    foulingResistance,
                     found,
                     working);
         }
@@ -330,7 +317,6 @@ public final class AirCooledEvaporator {
         EvaporatorAir behind = EvaporatorAir.of(air, operating);
         double entering = air.state().dryBulb();
         double inlet = operating.outlet().specificEnthalpy() - operating.heat() / operating.massFlow();
-        OptionalDouble clean = spec.cleanConductance();
         Result bare = new Result(
                 Point.of(PointName.EVAPORATOR_INLET, equilibrium, equilibrium.atPressureEnthalpy(pressure, inlet)),
                 Point.of(PointName.EVAPORATOR_OUTLET, equilibrium, operating.outlet()),
@@ -347,11 +333,7 @@ public final class AirCooledEvaporator {
                 operating.zones().stream()
                         .min((one, other) -> Double.compare(one.pinch(entering), other.pinch(entering)))
                         .orElseThrow(),
-                clean.isPresent() ? OptionalDouble.of(conductance.boiling() / clean.getAsDouble()) : clean,
-                clean.isPresent() && spec.dirt().area().isPresent()
-                        ? OptionalDouble.of(spec.dirt().area().getAsDouble()
-                                * (1 / conductance.boiling() - 1 / clean.getAsDouble()))
-                        : OptionalDouble.empty(),
+                Cleanliness.of(conductance.boiling(), spec.cleanConductance(), spec.dirt()),
                 List.of(),
                 List.of());
         return bare.with(

@@ -12,9 +12,6 @@ import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.rejection.AirCooledCondenser.Dirt;
-import io.loopstate.engine.rejection.AirCooledCondenser.Fan;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.GasCoolerCoil.Operating;
 import java.util.List;
 import java.util.Objects;
@@ -94,7 +91,6 @@ public final class AirCooledGasCooler {
             Require.positive("gasCoolerOutletTemperature", outletTemperature);
             Require.positive("conductance", conductance);
             Require.positive("cleanConductance", cleanConductance);
-            load.ifPresent(given -> Require.positive(given.heatGiven() ? "heat" : "massFlow", given.value()));
             if (outletTemperature.isPresent() == conductance.isPresent()
                     || load.isPresent() == leavingDryBulb.isPresent()) {
                 throw new IllegalArgumentException("an outlet or a conductance, a load or the leaving air");
@@ -112,8 +108,7 @@ public final class AirCooledGasCooler {
      * @param entering everything about that air
      * @param leaving everything about the mean of the leaving air
      * @param approach K, refrigerant at the outlet over entering air
-     * @param cleanliness measured over clean conductance, where that is known
-     * @param foulingResistance m2 K/W that explains the difference, where the area is known too
+     * @param cleanliness what is left of a coil that is known to have been better
      * @param findings what is unwise, implausible or assumed
      * @param steps the working; empty unless asked for
      */
@@ -125,8 +120,7 @@ public final class AirCooledGasCooler {
             MoistAir entering,
             MoistAir leaving,
             double approach,
-            OptionalDouble cleanliness,
-            OptionalDouble foulingResistance,
+            Cleanliness cleanliness,
             List<Finding> findings,
             List<Step> steps) {
         public Result {
@@ -144,7 +138,6 @@ public final class AirCooledGasCooler {
                     leaving,
                     approach,
                     cleanliness,
-                    foulingResistance,
                     found,
                     working);
         }
@@ -161,7 +154,7 @@ public final class AirCooledGasCooler {
                     air.state().dryBulb(),
                     spec.inletTemperature());
         }
-        Load load = spec.load().orElseGet(() -> Load.heat(heatOfAir(spec, air)));
+        Load load = spec.load().orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "gas cooler")));
         if (Double.isInfinite(coil.fitting(outlet, load))) {
             throw EngineException.of(
                             ErrorCode.CONTRADICTORY_INPUTS,
@@ -172,54 +165,23 @@ public final class AirCooledGasCooler {
         return result(spec, air, coil.measured(outlet, load));
     }
 
-    private static double heatOfAir(Spec spec, CoilAir air) {
-        double leaving = spec.leavingDryBulb().orElseThrow();
-        double rise = leaving - air.state().dryBulb();
-        if (!(rise > 0)) {
-            throw EngineException.of(
-                    ErrorCode.CONTRADICTORY_INPUTS,
-                    "The air leaves the gas cooler no warmer than it enters: swapped or wrong probes, or no heat.",
-                    "leavingDryBulb",
-                    leaving,
-                    air.state().dryBulb(),
-                    Double.NaN);
-        }
-        return rise * air.capacityRate();
-    }
-
     private static Result predict(Spec spec, CoilAir air, GasCoolerCoil coil) {
-        double scaled = spec.conductance().orElseThrow()
-                * Math.pow(spec.fan().airflow(), spec.fan().exponent());
-        double conductance = spec.dirt().resistance() > 0
-                ? 1
-                        / (1 / scaled
-                                + spec.dirt().resistance() / spec.dirt().area().orElseThrow())
-                : scaled;
+        double conductance = spec.dirt()
+                .under(spec.conductance().orElseThrow() * spec.fan().conductance());
         return result(spec, air, coil.solve(conductance, spec.load().orElseThrow()));
     }
 
     private static Result result(Spec spec, CoilAir air, Operating operating) {
-        if (operating.airOutlet() > AirSolver.HIGHEST_DRY_BULB) {
-            throw EngineException.of(
-                            ErrorCode.CONTRADICTORY_INPUTS,
-                            "So little air would leave hotter than the equations of moist air reach.")
-                    .about("airflow.volumeFlow");
-        }
         Equilibrium equilibrium = spec.equilibrium();
-        OptionalDouble clean = spec.cleanConductance();
-        double working = operating.conductance();
         Result bare = new Result(
                 Point.of(PointName.GAS_COOLER_INLET, equilibrium, operating.inlet()),
                 Point.of(PointName.GAS_COOLER_OUTLET, equilibrium, operating.outlet()),
                 operating,
                 air,
                 MoistAir.of(air.state()),
-                MoistAir.of(air.state().at(operating.airOutlet())),
+                air.warmed(operating.airOutlet()),
                 operating.outlet().temperature() - air.state().dryBulb(),
-                clean.isPresent() ? OptionalDouble.of(working / clean.getAsDouble()) : clean,
-                clean.isPresent() && spec.dirt().area().isPresent()
-                        ? OptionalDouble.of(spec.dirt().area().getAsDouble() * (1 / working - 1 / clean.getAsDouble()))
-                        : OptionalDouble.empty(),
+                Cleanliness.of(operating.conductance(), spec.cleanConductance(), spec.dirt()),
                 List.of(),
                 List.of());
         return bare.with(

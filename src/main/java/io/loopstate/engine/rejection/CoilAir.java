@@ -1,10 +1,12 @@
 package io.loopstate.engine.rejection;
 
+import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 
 /**
  * Air that enters a coil.
@@ -47,5 +49,40 @@ public record CoilAir(AirState state, double massFlow) {
     /** The same air, another flow. */
     public CoilAir times(double share) {
         return new CoilAir(state, massFlow * share);
+    }
+
+    /**
+     * Heat, W, that warms this air to a measured dry bulb.
+     *
+     * @param coil what warms it, in words
+     * @throws EngineException about {@code leavingDryBulb} where the air would not be warmed
+     */
+    double heatUpTo(double leavingDryBulb, String coil) {
+        double rise = leavingDryBulb - state.dryBulb();
+        if (!(rise > 0)) {
+            throw EngineException.of(
+                    ErrorCode.CONTRADICTORY_INPUTS,
+                    "The air leaves the " + coil + " no warmer than it enters: swapped or wrong probes, or no heat.",
+                    "leavingDryBulb",
+                    leavingDryBulb,
+                    state.dryBulb(),
+                    Double.NaN);
+        }
+        return rise * capacityRate();
+    }
+
+    /**
+     * Everything about this air warmed to a dry bulb, K.
+     *
+     * @throws EngineException about {@code airflow.volumeFlow} where that is hotter than moist air is known
+     */
+    MoistAir warmed(double dryBulb) {
+        if (dryBulb > AirSolver.HIGHEST_DRY_BULB) {
+            throw EngineException.of(
+                            ErrorCode.CONTRADICTORY_INPUTS,
+                            "So little air would leave hotter than the equations of moist air reach.")
+                    .about("airflow.volumeFlow");
+        }
+        return MoistAir.of(state.at(dryBulb));
     }
 }

@@ -17,16 +17,15 @@ final class CoilWorking {
 
     static List<Step> of(AirCooledCondenser.Spec spec, AirCooledCondenser.Result result) {
         Working working = new Working(spec.equilibrium());
-        Term rate = working.formula(
-                "capacity rate of the air",
-                "C_air = m_air cp",
-                AirFactors.SOURCE,
-                conductance("C_air", result.air().capacityRate()),
-                Working.massFlow("m_air", result.air().massFlow()),
-                Working.of("cp", result.air().state().heatCapacity(), QuantityKind.SPECIFIC_HEAT_CAPACITY));
-        if (spec.conductance().isPresent()) {
-            modified(working, spec, result);
-        }
+        Term rate = SharedCoil.rate(working, result.air());
+        spec.conductance()
+                .ifPresent(clean -> SharedCoil.inForce(
+                        working,
+                        "conductance",
+                        spec.fan(),
+                        spec.dirt(),
+                        clean.condensing(),
+                        result.conductance().condensing()));
         List<Term> shares = new ArrayList<>();
         for (CoilZone zone : result.operating().zones()) {
             shares.add(zone(working, spec, result, zone, rate));
@@ -56,21 +55,6 @@ final class CoilWorking {
         return working.toList();
     }
 
-    private static void modified(Working working, AirCooledCondenser.Spec spec, AirCooledCondenser.Result result) {
-        AirCooledCondenser.Fan fan = spec.fan();
-        Term clean = conductance("UA_clean", spec.conductance().orElseThrow().condensing());
-        working.formula(
-                "conductance at this airflow, under this dirt",
-                "1 / UA = 1 / (UA_clean s^n) + R / A",
-                fan.exponentAssumed() ? Basis.COMMON_PRACTICE : Basis.DEFINITION,
-                conductance("UA", result.conductance().condensing()),
-                clean,
-                Working.ratio("s", fan.airflow()),
-                Working.ratio("n", fan.exponent()),
-                Working.of("R", spec.dirt().resistance(), QuantityKind.FOULING_RESISTANCE),
-                Working.of("A", spec.dirt().area().orElse(1), QuantityKind.AREA));
-    }
-
     private static Term zone(
             Working working, AirCooledCondenser.Spec spec, AirCooledCondenser.Result result, CoilZone zone, Term rate) {
         String name = switch (zone.kind()) {
@@ -82,7 +66,7 @@ final class CoilWorking {
         Term inlet = Working.temperature("T_in", zone.refrigerantInlet());
         Term outlet = Working.temperature("T_out", zone.refrigerantOutlet());
         Term air = Working.temperature("T_air", zone.airInlet());
-        Term whole = conductance("UA", result.conductance().of(zone.kind()));
+        Term whole = SharedCoil.conductance("UA", result.conductance().of(zone.kind()));
         boolean series = spec.arrangement() == Arrangement.SERIES;
         Term gamma = working.formula(
                 name + ": effectiveness of the air",
@@ -102,9 +86,5 @@ final class CoilWorking {
                 CROSS_FLOW,
                 Working.ratio("x_" + name, zone.share()),
                 series ? new Term[] {rate, whole, gamma} : new Term[] {heat, gamma, rate, inlet, outlet, air});
-    }
-
-    private static Term conductance(String symbol, double value) {
-        return Working.of(symbol, value, QuantityKind.THERMAL_CONDUCTANCE);
     }
 }

@@ -44,23 +44,6 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
         Objects.requireNonNull(arrangement);
     }
 
-    /** What has to be condensed: the flow itself, or the heat to be given off. */
-    public record Load(boolean heatGiven, double value) {
-        /** Refrigerant flow, kg/s. */
-        public static Load massFlow(double kilogramsPerSecond) {
-            return new Load(false, kilogramsPerSecond);
-        }
-
-        /** Heat, W. */
-        public static Load heat(double watt) {
-            return new Load(true, watt);
-        }
-
-        double flow(State inlet, State outlet) {
-            return heatGiven ? value / (inlet.specificEnthalpy() - outlet.specificEnthalpy()) : value;
-        }
-    }
-
     /**
      * A coil at work.
      *
@@ -162,7 +145,7 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
     /** The zones at a pressure, Pa, that is known to be in balance. */
     public Operating operating(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
         States states = states(pressure, inlet, outlet);
-        double flow = load.flow(states.inlet(), states.outlet());
+        double flow = load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
         List<CoilZone> zones = new ArrayList<>();
         double entering = air.state().dryBulb();
         double warm = entering;
@@ -241,7 +224,7 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
     /** Adds up the zones in the direction of the air. */
     private double sum(double pressure, Load load, CoilInlet inlet, OutletCondition outlet, Contribution contribution) {
         States states = states(pressure, inlet, outlet);
-        double flow = load.flow(states.inlet(), states.outlet());
+        double flow = load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
         if (!(flow > 0)) {
             return Double.POSITIVE_INFINITY;
         }

@@ -27,16 +27,11 @@ public record Conductance(double desuperheating, double condensing, double subco
         return new Conductance(factor * desuperheating, factor * condensing, factor * subcooling);
     }
 
-    /**
-     * Under a layer of dirt: 1 / UA' = 1 / UA + R / A.
-     *
-     * @param resistance m2 K/W
-     * @param area m2 on which the layer lies
-     */
-    public Conductance fouled(double resistance, double area) {
-        double dirt = resistance / area;
+    /** With a fan and under dirt. */
+    Conductance at(Fan fan, Dirt dirt) {
+        Conductance blown = times(fan.conductance());
         return new Conductance(
-                1 / (1 / desuperheating + dirt), 1 / (1 / condensing + dirt), 1 / (1 / subcooling + dirt));
+                dirt.under(blown.desuperheating), dirt.under(blown.condensing), dirt.under(blown.subcooling));
     }
 
     double of(CoilZone.Kind kind) {

@@ -10,7 +10,6 @@ import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.property.State;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -146,7 +145,7 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
     /** As above, for any load and inlet. */
     public double share(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
         Needs needs = needs(pressure, inlet, outlet);
-        double flow = flow(load, needs);
+        double flow = load.flow(needs.rise());
         return flow > 0 ? flow * total(needs) : Double.POSITIVE_INFINITY;
     }
 
@@ -161,17 +160,13 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      */
     double fitting(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
         Needs needs = needs(pressure, inlet, outlet);
-        double flow = flow(load, needs);
+        double flow = load.flow(needs.rise());
         double gamma = flow > 0 ? flow * (needs.boiling() + needs.superheating()) : Double.POSITIVE_INFINITY;
         return gamma < 1 ? -air.capacityRate() * Math.log1p(-gamma) : Double.POSITIVE_INFINITY;
     }
 
     private double total(Needs needs) {
         return needs.boiling() / gamma(boiling) + needs.superheating() / gamma(superheating);
-    }
-
-    private static double flow(Load load, Needs needs) {
-        return load.heatGiven() ? load.value() / needs.rise() : load.value();
     }
 
     /**
@@ -236,7 +231,7 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
     /** As above, for any load and inlet. */
     public Operating operating(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
         Needs needs = needs(pressure, inlet, outlet);
-        double flow = flow(load, needs);
+        double flow = load.flow(needs.rise());
         double heat = flow * needs.rise();
         AirState in = air.state();
         double share = flow * needs.boiling() / gamma(boiling);

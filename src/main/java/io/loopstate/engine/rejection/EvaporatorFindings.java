@@ -13,7 +13,6 @@ import java.util.List;
 /** What is unwise, implausible or assumed about an evaporating coil. */
 final class EvaporatorFindings {
     static final double LEFT_OVER = 1e-6;
-    private static final String ASSUMPTION = "assumption of this engine";
 
     private final AirCooledEvaporator.Spec spec;
     private final AirCooledEvaporator.Result result;
@@ -31,7 +30,11 @@ final class EvaporatorFindings {
         all.air();
         all.frost();
         all.limits();
-        all.fan();
+        SharedCoil.fan(
+                all.findings,
+                spec.fan(),
+                "only air that sinks through the cold coil is left, a guess at best. The coil ices over and liquid reaches the"
+                        + " compressor.");
         all.assumptions();
         return all.findings.toList();
     }
@@ -104,14 +107,10 @@ final class EvaporatorFindings {
     }
 
     private void limits() {
-        findings.below(
-                Guideline.MIN_PINCH,
+        SharedCoil.pinch(
+                findings,
                 result.pinch().pinch(result.air().state().dryBulb()),
-                FindingCode.UNUSUAL_APPROACH,
-                Severity.NOTE,
-                "pinch",
-                "Refrigerant and air come very close: the zone named there is at the end of what it can do, and small errors of"
-                        + " readings weigh heavily.");
+                "the zone named there is at the end of what it can do");
         double left = result.areaLeftOver();
         if (spec.conductance().isPresent() && left > 0) {
             findings.add(
@@ -125,42 +124,10 @@ final class EvaporatorFindings {
                     0,
                     Basis.SECOND_LAW);
         }
-        result.cleanliness()
-                .ifPresent(cleanliness -> findings.below(
-                        Guideline.MIN_CLEANLINESS,
-                        cleanliness,
-                        FindingCode.LOW_CLEANLINESS,
-                        Severity.CAUTION,
-                        "cleanliness",
-                        "The coil has lost much of its conductance: clean it, look for ice, straighten its fins, and check the"
-                                + " filter and the charge."));
-    }
-
-    private void fan() {
-        AirCooledCondenser.Fan fan = spec.fan();
-        if (fan.speed() == 0) {
-            findings.add(
-                    FindingCode.FAN_WITHOUT_AIRFLOW,
-                    Severity.DANGER,
-                    "fanSpeed",
-                    "The fan stands still: only air that sinks through the cold coil is left, a guess at best. The coil ices over and"
-                            + " liquid reaches the compressor.",
-                    QuantityKind.RATIO,
-                    fan.naturalDraft(),
-                    1,
-                    Basis.COMMON_PRACTICE);
-        }
-        if (fan.speed() < 1 && fan.exponentAssumed()) {
-            findings.add(
-                    FindingCode.APPROXIMATION,
-                    Severity.NOTE,
-                    "airflowExponent",
-                    "The conductance is taken to follow the airflow with this exponent: replace it by the maker's.",
-                    QuantityKind.RATIO,
-                    fan.exponent(),
-                    fan.exponent(),
-                    Basis.COMMON_PRACTICE);
-        }
+        SharedCoil.cleanliness(
+                findings,
+                result.cleanliness(),
+                "clean it, look for ice, straighten its fins, and check the filter and the charge.");
     }
 
     private void assumptions() {
@@ -171,17 +138,12 @@ final class EvaporatorFindings {
                     "latentHeat",
                     "The surface is taken as cold as the boiling refrigerant: where tube and refrigerant hold back much of the heat,"
                             + " less moisture condenses than is calculated.",
-                    ASSUMPTION);
+                    SharedCoil.ASSUMPTION);
         }
-        if (spec.entering().humidity().isEmpty()) {
-            findings.add(
-                    FindingCode.APPROXIMATION,
-                    Severity.NOTE,
-                    "entering",
-                    "No humidity was given: the air is taken as dry, so all heat is sensible and the evaporating level comes out lower"
-                            + " than with moisture.",
-                    ASSUMPTION);
-        }
+        SharedCoil.dry(
+                findings,
+                spec.entering(),
+                "so all heat is sensible and the evaporating level comes out lower than with moisture.");
         if (spec.inlet().liquidTemperature().isPresent()
                 && spec.inlet().liquidPressure().isEmpty()) {
             findings.add(
@@ -189,7 +151,7 @@ final class EvaporatorFindings {
                     Severity.NOTE,
                     "liquidTemperature",
                     "No pressure of the liquid was given: its enthalpy is that of boiling liquid of this temperature.",
-                    ASSUMPTION);
+                    SharedCoil.ASSUMPTION);
         }
         spec.leaving()
                 .ifPresent(measured -> findings.above(

@@ -31,16 +31,15 @@ final class EvaporatorWorking {
     }
 
     private void zones() {
-        Term rate = working.formula(
-                "capacity rate of the air",
-                "C_air = m_air cp",
-                AirFactors.SOURCE,
-                conductance("C_air", result.air().capacityRate()),
-                Working.massFlow("m_air", result.air().massFlow()),
-                Working.of("cp", result.air().state().heatCapacity(), QuantityKind.SPECIFIC_HEAT_CAPACITY));
-        if (spec.conductance().isPresent()) {
-            modified();
-        }
+        Term rate = SharedCoil.rate(working, result.air());
+        spec.conductance()
+                .ifPresent(clean -> SharedCoil.inForce(
+                        working,
+                        "dry conductance",
+                        spec.fan(),
+                        spec.dirt(),
+                        clean.boiling(),
+                        result.conductance().boiling()));
         Term gain = surface();
         List<Term> shares = new ArrayList<>();
         for (EvaporatorZone zone : result.operating().zones()) {
@@ -61,20 +60,6 @@ final class EvaporatorWorking {
                 .search()
                 .ifPresent(search -> working.search(
                         "the evaporating pressure", "1 / sum of shares - 1 = 0", search, "p_e", QuantityKind.PRESSURE));
-    }
-
-    private void modified() {
-        AirCooledCondenser.Fan fan = spec.fan();
-        working.formula(
-                "dry conductance at this airflow, under this dirt",
-                "1 / UA = 1 / (UA_clean s^n) + R / A",
-                fan.exponentAssumed() ? Basis.COMMON_PRACTICE : Basis.DEFINITION,
-                conductance("UA", result.conductance().boiling()),
-                conductance("UA_clean", spec.conductance().orElseThrow().boiling()),
-                Working.ratio("s", fan.airflow()),
-                Working.ratio("n", fan.exponent()),
-                Working.of("R", spec.dirt().resistance(), QuantityKind.FOULING_RESISTANCE),
-                Working.of("A", spec.dirt().area().orElse(1), QuantityKind.AREA));
     }
 
     /** What the surface does; its gain. */
@@ -105,8 +90,7 @@ final class EvaporatorWorking {
     private Term zone(EvaporatorZone zone, Term rate, Term gain) {
         boolean boils = zone.kind() == EvaporatorZone.Kind.BOILING;
         String name = boils ? "boiling" : "superheating";
-        Term whole = conductance(
-                "UA",
+        Term whole = SharedCoil.conductance("UA",
                 boils ? result.conductance().boiling() : result.conductance().superheating());
         Term gamma = working.formula(
                 name + ": effectiveness of the air; one less it is the bypass factor",
@@ -151,9 +135,5 @@ final class EvaporatorWorking {
                 AirFactors.SOURCE,
                 Working.power("Q_s", result.behind().sensibleHeat()),
                 Working.power("Q", result.operating().heat()));
-    }
-
-    private static Term conductance(String symbol, double value) {
-        return Working.of(symbol, value, QuantityKind.THERMAL_CONDUCTANCE);
     }
 }

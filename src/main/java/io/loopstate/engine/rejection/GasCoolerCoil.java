@@ -8,14 +8,13 @@ import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.numerics.ChebyshevPieces;
+import io.loopstate.engine.numerics.Quadrature;
 import io.loopstate.engine.numerics.Search;
 import io.loopstate.engine.property.State;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * An air-cooled gas cooler at a pressure above the critical one, where the heat capacity of the refrigerant changes so much that
@@ -36,7 +35,6 @@ public final class GasCoolerCoil {
     private static final double SERIES = 1e-10;
 
     private static final double INTEGRAL = 1e-11;
-    private static final int MOST_HALVINGS = 40;
     private static final double TOLERANCE = 1e-15;
     /** Segments that a result shows, of equal heat. */
     private static final int SHOWN = 10;
@@ -210,15 +208,11 @@ public final class GasCoolerCoil {
     }
 
     private double need(double outletEnthalpy, Load load) {
-        return new Integral(outletEnthalpy, flow(outletEnthalpy, load)).over(outletEnthalpy, inlet.specificEnthalpy());
-    }
-
-    private double flow(double outletEnthalpy, Load load) {
-        return load.heatGiven() ? load.value() / (inlet.specificEnthalpy() - outletEnthalpy) : load.value();
+        return new Integral(outletEnthalpy, load.flow(inlet.specificEnthalpy() - outletEnthalpy)).over(outletEnthalpy, inlet.specificEnthalpy());
     }
 
     private Operating operating(double outletEnthalpy, Load load, double conductance, Optional<Search> search) {
-        double flow = flow(outletEnthalpy, load);
+        double flow = load.flow(inlet.specificEnthalpy() - outletEnthalpy);
         double warmest = inlet.specificEnthalpy();
         Integral integral = new Integral(outletEnthalpy, flow);
         List<Segment> segments = new ArrayList<>();
@@ -279,36 +273,9 @@ public final class GasCoolerCoil {
         }
 
         double over(double from, double to) {
-            double whole = gauss(from, to);
-            return from == to ? 0 : over(from, to, whole, INTEGRAL * whole, MOST_HALVINGS);
-        }
-
-        private double over(double from, double to, double whole, double tolerance, int halvings) {
-            double middle = 0.5 * (from + to);
-            double left = gauss(from, middle);
-            double right = gauss(middle, to);
-            double both = left + right;
-            if (Double.isInfinite(both) || !(to > from)) {
-                return Double.POSITIVE_INFINITY;
-            }
-            if (Math.abs(both - whole) <= tolerance) {
-                intervals += 2;
-                return both;
-            }
-            // Halving that does not end means that the streams touch.
-            return halvings == 0
-                    ? Double.POSITIVE_INFINITY
-                    : over(from, middle, left, tolerance, halvings - 1)
-                            + over(middle, to, right, tolerance, halvings - 1);
-        }
-
-        private double gauss(double from, double to) {
-            DoubleUnaryOperator at = x -> density(0.5 * (from + to) + 0.5 * (to - from) * x);
-            double sum = 0;
-            for (int i = 0; i < NODES.length; i++) {
-                sum += WEIGHTS[i] * (at.applyAsDouble(-NODES[i]) + at.applyAsDouble(NODES[i]));
-            }
-            return 0.5 * (to - from) * sum;
+            Quadrature.Integral need = Quadrature.of(this::density, from, to, INTEGRAL);
+            intervals += need.parts();
+            return need.value();
         }
 
         /** K between refrigerant and air that passed it. */
@@ -345,12 +312,4 @@ public final class GasCoolerCoil {
     private static final int PINCH_GRID = 200;
     private static final int PINCH_ROUNDS = 5;
 
-    /** Positive nodes of Gauss and Legendre with eight points: M. Abramowitz, I. A. Stegun (1964), table 25.4. */
-    private static final double[] NODES = {
-        0.183434642495649804939476, 0.525532409916328985817739, 0.796666477413626739591554, 0.960289856497536231683561
-    };
-    /** Their weights. */
-    private static final double[] WEIGHTS = {
-        0.362683783378361982965150, 0.313706645877887287337962, 0.222381034453374470544356, 0.101228536290376259152531
-    };
 }

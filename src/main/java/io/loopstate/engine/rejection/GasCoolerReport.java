@@ -26,31 +26,14 @@ final class GasCoolerReport {
         Findings findings = new Findings(spec.guidance());
         nearCritical(findings, spec);
         SharedFindings.dischargeTemperature(findings, spec.inletTemperature());
-        findings.below(
-                Guideline.MIN_PINCH,
-                result.operating().pinch(),
-                FindingCode.UNUSUAL_APPROACH,
-                Severity.NOTE,
-                "pinch",
-                "Refrigerant and air come very close: more coil brings nothing more there, and small errors of readings weigh"
-                        + " heavily.");
-        fan(findings, spec.fan());
-        result.cleanliness()
-                .ifPresent(cleanliness -> findings.below(
-                        Guideline.MIN_CLEANLINESS,
-                        cleanliness,
-                        FindingCode.LOW_CLEANLINESS,
-                        Severity.CAUTION,
-                        "cleanliness",
-                        "The coil has lost much of its conductance: clean it and straighten its fins."));
-        if (spec.entering().humidity().isEmpty()) {
-            findings.add(
-                    FindingCode.APPROXIMATION,
-                    Severity.NOTE,
-                    "entering",
-                    "No humidity was given: the air is taken as dry, which puts its heat capacity about one percent low.",
-                    "assumption of this engine");
-        }
+        SharedCoil.pinch(findings, result.operating().pinch(), "more coil brings nothing more there");
+        SharedCoil.fan(
+                findings,
+                spec.fan(),
+                "only natural draft is left, a guess at best. In a real machine the pressure rises until the high pressure"
+                        + " switch opens.");
+        SharedCoil.cleanliness(findings, result.cleanliness(), "clean it and straighten its fins.");
+        SharedCoil.dry(findings, spec.entering(), "which puts its heat capacity about one percent low.");
         return findings.toList();
     }
 
@@ -73,53 +56,13 @@ final class GasCoolerReport {
         }
     }
 
-    private static void fan(Findings findings, AirCooledCondenser.Fan fan) {
-        if (fan.speed() == 0) {
-            findings.add(
-                    FindingCode.FAN_WITHOUT_AIRFLOW,
-                    Severity.DANGER,
-                    "fanSpeed",
-                    "The fan stands still: only natural draft is left, a guess at best. In a real machine the pressure rises until the"
-                            + " high pressure switch opens.",
-                    QuantityKind.RATIO,
-                    fan.naturalDraft(),
-                    1,
-                    Basis.COMMON_PRACTICE);
-        }
-        if (fan.speed() < 1 && fan.exponentAssumed()) {
-            findings.add(
-                    FindingCode.APPROXIMATION,
-                    Severity.NOTE,
-                    "airflowExponent",
-                    "The conductance is taken to follow the airflow with this exponent: replace it by the maker's.",
-                    QuantityKind.RATIO,
-                    fan.exponent(),
-                    fan.exponent(),
-                    Basis.COMMON_PRACTICE);
-        }
-    }
-
     static List<Step> working(AirCooledGasCooler.Spec spec, AirCooledGasCooler.Result result) {
         Working working = new Working(spec.equilibrium());
         GasCoolerCoil.Operating operating = result.operating();
-        Term rate = working.formula(
-                "capacity rate of the air",
-                "C_air = m_air cp",
-                AirFactors.SOURCE,
-                conductance("C_air", result.air().capacityRate()),
-                Working.massFlow("m_air", result.air().massFlow()),
-                Working.of("cp", result.air().state().heatCapacity(), QuantityKind.SPECIFIC_HEAT_CAPACITY));
+        Term rate = SharedCoil.rate(working, result.air());
         spec.conductance()
-                .ifPresent(clean -> working.formula(
-                        "conductance at this airflow, under this dirt",
-                        "1 / UA = 1 / (UA_clean s^n) + R / A",
-                        spec.fan().exponentAssumed() ? Basis.COMMON_PRACTICE : Basis.DEFINITION,
-                        conductance("UA", operating.conductance()),
-                        conductance("UA_clean", clean),
-                        Working.ratio("s", spec.fan().airflow()),
-                        Working.ratio("n", spec.fan().exponent()),
-                        Working.of("R", spec.dirt().resistance(), QuantityKind.FOULING_RESISTANCE),
-                        Working.of("A", spec.dirt().area().orElse(1), QuantityKind.AREA)));
+                .ifPresent(clean -> SharedCoil.inForce(
+                        working, "conductance", spec.fan(), spec.dirt(), clean, operating.conductance()));
         Term pressure = Working.pressure("p", spec.pressure());
         Term in = working.enthalpyOf("enthalpy at the inlet", "_in", pressure, operating.inlet());
         operating
@@ -146,7 +89,7 @@ final class GasCoolerReport {
                         ? "UA = integral of dQ / (T - T_air)"
                         : "1 - exp(-UA / C_air) = integral of dQ / (C_air (T - T_entering))",
                 series ? COUNTER_FLOW : CROSS_FLOW,
-                conductance("UA", operating.conductance()),
+                SharedCoil.conductance("UA", operating.conductance()),
                 heat,
                 rate,
                 Working.temperature("T_entering", result.air().state().dryBulb()),
@@ -160,9 +103,5 @@ final class GasCoolerReport {
                 heat,
                 rate);
         return working.toList();
-    }
-
-    private static Term conductance(String symbol, double value) {
-        return Working.of(symbol, value, QuantityKind.THERMAL_CONDUCTANCE);
     }
 }

@@ -65,40 +65,7 @@ public record CoilRequest(
 
         ZoneConductances zoneConductances,
 
-        @DecimalMin("0")
-        @DecimalMax("1")
-        @Schema(
-                description =
-                        "Share of full speed, to which the airflow is proportional; 0 where the fan stands still. With a "
-                                + "conductance only.",
-                defaultValue = "1")
-        Double fanSpeed,
-
-        @DecimalMin("0")
-        @DecimalMax(value = "1", inclusive = false)
-        @Schema(
-                description =
-                        "With which the conductance follows the airflow. Default: 0.5, common practice, no source.")
-        Double airflowExponent,
-
-        @DecimalMin(value = "0", inclusive = false)
-        @DecimalMax("1")
-        @Schema(
-                description =
-                        "Airflow without a fan as a share of that at full speed. Default: 0.1, common practice, no source.")
-        Double naturalDraft,
-
-        @Schema(ref = "FoulingResistance", description = "Of dirt on the coil; needs area. With a conductance only.")
-        Quantity foulingResistance,
-
-        @Schema(ref = "Area", description = "On which dirt lies.")
-        Quantity area,
-
-        @Schema(
-                ref = "ThermalConductance",
-                description =
-                        "That the coil is known to have when clean, to judge a measured one by. With condensing only.")
-        Quantity cleanConductance,
+        @JsonUnwrapped FanAndDirt fanAndDirt,
 
         @Schema(description = "Limits for the warnings.") CoilLimitsRequest limits,
 

@@ -1,5 +1,6 @@
 package io.loopstate.web.mapping;
 
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.balance.Balanced;
 import io.loopstate.engine.balance.CompressorChoice;
@@ -158,7 +159,7 @@ public final class BalanceMapping {
                         request.arrangement() == null
                                 ? Arrangement.CROSS_FLOW
                                 : Arrangement.valueOf(request.arrangement().name()),
-                        CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
+                        Coils.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
                         Si.optional(request.fanPower())));
     }
 
@@ -181,7 +182,7 @@ public final class BalanceMapping {
                         airflow(request.airflow()),
                         boiling,
                         Si.optional(request.superheatingConductance()).orElse(boiling),
-                        Si.optional(request.airflowExponent()).orElse(AirCooledCondenser.Fan.USUAL_EXPONENT),
+                        Si.optional(request.airflowExponent()).orElse(Fan.USUAL_EXPONENT),
                         Si.optional(request.fanPower())));
     }
 

@@ -5,7 +5,6 @@ import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.CoilInlet;
 import io.loopstate.engine.rejection.CoilZone;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.Conductance;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.CoilReply;
@@ -61,23 +60,20 @@ public final class CoilMapping {
                                 request.condenserOutletTemperature(),
                                 request.condenserOutletQuality(),
                                 null)),
-                load(request),
+                Coils.load(request.massFlow(), request.heat()),
                 Si.optional(request.leavingDryBulb()),
                 Optional.ofNullable(request.condensing())
                         .map(level -> input.engine("condensing", () -> OutletConditions.level(level))),
                 conductance(request),
-                fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
-                new AirCooledCondenser.Dirt(Si.orZero(request.foulingResistance()), Si.optional(request.area())),
-                Si.optional(request.cleanConductance()),
+                Coils.fan(request.fanAndDirt()),
+                Coils.dirt(request.fanAndDirt()),
+                Si.optional(request.fanAndDirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }
 
     private static void check(Input<CoilRequest> input) {
-        input.exactlyOne("entering.dryBulb");
-        AirSideMapping.oneHumidity(input, "entering");
-        input.exactlyOne("airflow.volumeFlow", "airflow.massFlow");
-        input.needs("airflow.condition", "airflow.volumeFlow", "it says in which air that is counted.");
+        Coils.checkAir(input);
         input.exactlyOne("condenserInletTemperature", "inletSuperheat");
         input.exactlyOne(OUTLET);
         boolean zones = Stream.of(ZONES).anyMatch(input::given);
@@ -89,9 +85,7 @@ public final class CoilMapping {
         if (measured) {
             input.exactlyOne("condensing.temperature", "condensing.pressure", conductance);
             input.exactlyOne("massFlow", "heat", "leavingDryBulb");
-            for (String path : List.of("fanSpeed", "airflowExponent", "naturalDraft", "foulingResistance")) {
-                input.needs(path, conductance, "it changes a coil that is known.");
-            }
+            Coils.checkMeasured(input, conductance);
         } else {
             input.exactlyOne(conductance, "condensing.temperature", "condensing.pressure");
             input.exactlyOne("massFlow", "heat");
@@ -102,18 +96,11 @@ public final class CoilMapping {
         if (zones) {
             input.atMostOne("conductance", ZONES[1]);
         }
-        input.needs("foulingResistance", "area", "the dirt covers it.");
     }
 
     private static CoilInlet inletSuperheat(Input<CoilRequest> input) {
         double kelvin = input.request().inletSuperheat().value();
         return input.engine("inletSuperheat", () -> CoilInlet.superheat(kelvin));
-    }
-
-    private static Optional<Load> load(CoilRequest request) {
-        return request.massFlow() == null
-                ? Optional.ofNullable(request.heat()).map(heat -> Load.heat(heat.value()))
-                : Optional.of(Load.massFlow(request.massFlow().value()));
     }
 
     private static Optional<Conductance> conductance(CoilRequest request) {
@@ -127,16 +114,6 @@ public final class CoilMapping {
                 zones.desuperheating().value(),
                 zones.condensing().value(),
                 zones.subcooling().value());
-    }
-
-    /** The fan; {@code null} for what is as usual. */
-    static AirCooledCondenser.Fan fan(Double speed, Double exponent, Double naturalDraft) {
-        AirCooledCondenser.Fan usual = AirCooledCondenser.Fan.full();
-        return new AirCooledCondenser.Fan(
-                speed == null ? usual.speed() : speed,
-                exponent == null ? usual.exponent() : exponent,
-                exponent == null,
-                naturalDraft == null ? usual.naturalDraft() : naturalDraft);
     }
 
     private static CoilReply reply(Input<CoilRequest> input, AirCooledCondenser.Result result, Trust trust) {
@@ -159,8 +136,8 @@ public final class CoilMapping {
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.approach()),
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.pinch().pinch()),
                 CoilZoneName.valueOf(result.pinch().kind().name()),
-                out.plain(result.cleanliness()),
-                out.of(QuantityKind.FOULING_RESISTANCE, result.foulingResistance()),
+                out.plain(result.cleanliness().ratio()),
+                out.of(QuantityKind.FOULING_RESISTANCE, result.cleanliness().foulingResistance()),
                 trust.working(input, result.steps()),
                 trust.basis(input),
                 trust.warnings(input, result.findings(), UnitSlips.COIL),

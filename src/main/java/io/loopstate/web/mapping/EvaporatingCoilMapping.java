@@ -4,7 +4,6 @@ import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirCooledEvaporator;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.EvaporatorCoil;
 import io.loopstate.engine.rejection.EvaporatorZone;
 import io.loopstate.units.QuantityKind;
@@ -50,26 +49,21 @@ public final class EvaporatingCoilMapping {
                         Si.optional(request.liquidTemperature()),
                         Si.optional(request.liquidPressure())),
                 input.engine("evaporatorOutlet", () -> outlet(request)),
-                request.massFlow() == null
-                        ? Optional.ofNullable(request.heat()).map(heat -> Load.heat(heat.value()))
-                        : Optional.of(Load.massFlow(request.massFlow().value())),
+                Coils.load(request.massFlow(), request.heat()),
                 Optional.of(AirSideMapping.air(input, "leaving"))
                         .filter(air -> air.dryBulb().isPresent()),
                 Optional.ofNullable(request.evaporating())
                         .map(level -> input.engine("evaporating", () -> OutletConditions.level(level))),
                 conductance(request),
-                CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
-                new AirCooledCondenser.Dirt(Si.orZero(request.foulingResistance()), Si.optional(request.area())),
-                Si.optional(request.cleanConductance()),
+                Coils.fan(request.fanAndDirt()),
+                Coils.dirt(request.fanAndDirt()),
+                Si.optional(request.fanAndDirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }
 
     private static void check(Input<EvaporatingCoilRequest> input) {
-        input.exactlyOne("entering.dryBulb");
-        AirSideMapping.oneHumidity(input, "entering");
-        input.exactlyOne("airflow.volumeFlow", "airflow.massFlow");
-        input.needs("airflow.condition", "airflow.volumeFlow", "it says in which air that is counted.");
+        Coils.checkAir(input);
         input.exactlyOne("liquidTemperature", "inletQuality");
         input.needs("liquidPressure", "liquidTemperature", "both together tell the liquid.");
         input.exactlyOne(OUTLET);
@@ -78,10 +72,8 @@ public final class EvaporatingCoilMapping {
             input.exactlyOne("evaporating.temperature", "evaporating.pressure", "conductance");
             input.exactlyOne("massFlow", "heat", "leaving.dryBulb");
             AirSideMapping.oneHumidity(input, "leaving");
-            for (String path : List.of(
-                    "superheatingConductance", "fanSpeed", "airflowExponent", "naturalDraft", "foulingResistance")) {
-                input.needs(path, "conductance", "it belongs to a coil that is known.");
-            }
+            input.needs("superheatingConductance", "conductance", "it belongs to a coil that is known.");
+            Coils.checkMeasured(input, "conductance");
         } else {
             input.exactlyOne("conductance", "evaporating.temperature", "evaporating.pressure");
             input.exactlyOne("massFlow", "heat");
@@ -92,7 +84,6 @@ public final class EvaporatingCoilMapping {
         for (String humidity : List.of("wetBulb", "relativeHumidity", "dewPoint", "humidityRatio")) {
             input.needs("leaving." + humidity, "leaving.dryBulb", "both together tell the leaving air.");
         }
-        input.needs("foulingResistance", "area", "the dirt covers it.");
     }
 
     private static OutletCondition outlet(EvaporatingCoilRequest request) {
@@ -143,8 +134,8 @@ public final class EvaporatingCoilMapping {
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.temperatureDifference()),
                 out.of(QuantityKind.TEMPERATURE_DIFFERENCE, result.pinch().pinch(entering)),
                 EvaporatingCoilZoneName.valueOf(result.pinch().kind().name()),
-                out.plain(result.cleanliness()),
-                out.of(QuantityKind.FOULING_RESISTANCE, result.foulingResistance()),
+                out.plain(result.cleanliness().ratio()),
+                out.of(QuantityKind.FOULING_RESISTANCE, result.cleanliness().foulingResistance()),
                 trust.working(input, result.steps()),
                 trust.basis(input),
                 trust.warnings(input, result.findings(), UnitSlips.EVAPORATING_COIL),

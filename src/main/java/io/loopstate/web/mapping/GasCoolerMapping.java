@@ -4,7 +4,6 @@ import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirCooledGasCooler;
 import io.loopstate.engine.rejection.Arrangement;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.GasCoolerCoil;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.GasCoolerArrangement;
@@ -13,7 +12,6 @@ import io.loopstate.web.dto.GasCoolerRequest;
 import io.loopstate.web.dto.GasCoolerSegment;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** An air-cooled gas cooler. */
 public final class GasCoolerMapping {
@@ -43,36 +41,28 @@ public final class GasCoolerMapping {
                 request.pressure().value(),
                 request.gasCoolerInletTemperature().value(),
                 Si.optional(request.gasCoolerOutletTemperature()),
-                request.massFlow() == null
-                        ? Optional.ofNullable(request.heat()).map(heat -> Load.heat(heat.value()))
-                        : Optional.of(Load.massFlow(request.massFlow().value())),
+                Coils.load(request.massFlow(), request.heat()),
                 Si.optional(request.leavingDryBulb()),
                 Si.optional(request.conductance()),
-                CoilMapping.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
-                new AirCooledCondenser.Dirt(Si.orZero(request.foulingResistance()), Si.optional(request.area())),
-                Si.optional(request.cleanConductance()),
+                Coils.fan(request.fanAndDirt()),
+                Coils.dirt(request.fanAndDirt()),
+                Si.optional(request.fanAndDirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }
 
     private static void check(Input<GasCoolerRequest> input) {
-        input.exactlyOne("entering.dryBulb");
-        AirSideMapping.oneHumidity(input, "entering");
-        input.exactlyOne("airflow.volumeFlow", "airflow.massFlow");
-        input.needs("airflow.condition", "airflow.volumeFlow", "it says in which air that is counted.");
+        Coils.checkAir(input);
         input.exactlyOne("conductance", OUTLET);
         if (input.given(OUTLET)) {
             input.exactlyOne("massFlow", "heat", "leavingDryBulb");
-            for (String path : List.of("fanSpeed", "airflowExponent", "naturalDraft", "foulingResistance")) {
-                input.needs(path, "conductance", "it changes a coil that is known.");
-            }
+            Coils.checkMeasured(input, "conductance");
         } else {
             input.exactlyOne("massFlow", "heat");
             for (String path : List.of("leavingDryBulb", "cleanConductance")) {
                 input.needs(path, OUTLET, "it is a reading beside a measured outlet.");
             }
         }
-        input.needs("foulingResistance", "area", "the dirt covers it.");
     }
 
     private static GasCoolerReply reply(Input<GasCoolerRequest> input, AirCooledGasCooler.Result result, Trust trust) {
@@ -95,8 +85,8 @@ public final class GasCoolerMapping {
                 out.of(
                         QuantityKind.VOLUME_FLOW,
                         result.air().massFlow() * result.air().state().specificVolume()),
-                out.plain(result.cleanliness()),
-                out.of(QuantityKind.FOULING_RESISTANCE, result.foulingResistance()),
+                out.plain(result.cleanliness().ratio()),
+                out.of(QuantityKind.FOULING_RESISTANCE, result.cleanliness().foulingResistance()),
                 trust.working(input, result.steps()),
                 trust.basis(input),
                 trust.warnings(input, result.findings(), UnitSlips.GAS_COOLER),

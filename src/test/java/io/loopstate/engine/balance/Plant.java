@@ -17,7 +17,7 @@ import io.loopstate.engine.compression.Piston;
 import io.loopstate.engine.compression.RatingPolynomial;
 import io.loopstate.engine.compression.Rotor;
 import io.loopstate.engine.cycle.Guidance;
-import io.loopstate.engine.rejection.AirCooledCondenser.Fan;
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.rejection.AirSide;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.Conductance;

@@ -11,7 +11,6 @@ import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.CondenserCoil.Operating;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;

@@ -8,7 +8,6 @@ import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.component.GlidingFluid;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;

@@ -8,7 +8,6 @@ import io.loopstate.engine.TestFluids;
 import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.flash.Equilibrium;
-import io.loopstate.engine.rejection.CondenserCoil.Load;
 import io.loopstate.engine.rejection.GasCoolerCoil.Operating;
 import io.loopstate.engine.rejection.GasCoolerCoil.Segment;
 import net.jqwik.api.Example;

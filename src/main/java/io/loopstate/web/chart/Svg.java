@@ -17,6 +17,6 @@ public final class Svg {
 
     /** The text of the picture; the same chart gives the same text. */
     public static String of(Chart chart) {
-        return Holder.TEMPLATE.data("drawing", Layout.of(chart)).render();
+        return Holder.TEMPLATE.data("drawing", PageLayout.of(chart)).render();
     }
 }

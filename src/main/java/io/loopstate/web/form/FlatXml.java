@@ -57,9 +57,7 @@ final class FlatXml {
     }
 
     private static String text(JsonNode value, Layout layout) {
-        return value.isNumber()
-                ? NumberText.of(value, layout.digits(), layout.decimalMark())
-                : value.asText().replaceAll(UNFIT_FOR_TEXT, "\uFFFD");
+        return layout.text(value).replaceAll(UNFIT_FOR_TEXT, "\uFFFD");
     }
 
     private static String name(String name) {

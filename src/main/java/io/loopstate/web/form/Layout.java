@@ -1,5 +1,6 @@
 package io.loopstate.web.form;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -29,5 +30,10 @@ public record Layout(
     /** Copies the picks. */
     public Layout {
         picks = List.copyOf(picks);
+    }
+
+    /** A value as it is written; nothing for a missing one. */
+    String text(JsonNode value) {
+        return value.isNumber() ? NumberText.of(value, digits, decimalMark) : value.asText();
     }
 }

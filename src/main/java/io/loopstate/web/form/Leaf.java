@@ -1,5 +1,6 @@
 package io.loopstate.web.form;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param value number, text or truth value
  * @param unit of a quantity
  */
-public record Leaf(List<String> path, String pointer, JsonNode value, Optional<String> unit) {
+public record Leaf(List<String> path, JsonPointer pointer, JsonNode value, Optional<String> unit) {
     /** Copies the path. */
     public Leaf {
         path = List.copyOf(path);

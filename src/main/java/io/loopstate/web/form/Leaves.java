@@ -1,5 +1,6 @@
 package io.loopstate.web.form;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,13 +19,8 @@ public final class Leaves {
 
     /** Every value below a node. */
     public static List<Leaf> of(JsonNode node) {
-        return of(node, List.of(), "");
-    }
-
-    /** Every value below a node that is reached by a path and a pointer. */
-    static List<Leaf> of(JsonNode node, List<String> path, String pointer) {
         Leaves leaves = new Leaves();
-        leaves.add(node, path, pointer);
+        leaves.add(node, List.of(), JsonPointer.empty());
         return leaves.found;
     }
 
@@ -35,7 +31,7 @@ public final class Leaves {
                 && node.path("unit").isTextual();
     }
 
-    private void add(JsonNode node, List<String> path, String pointer) {
+    private void add(JsonNode node, List<String> path, JsonPointer pointer) {
         if (quantity(node)) {
             found.add(new Leaf(
                     path,
@@ -44,13 +40,13 @@ public final class Leaves {
                     Optional.of(node.get("unit").textValue())));
         } else if (node.isObject()) {
             for (Map.Entry<String, JsonNode> member : node.properties()) {
-                add(member.getValue(), child(path, member.getKey()), pointer + '/' + escaped(member.getKey()));
+                add(member.getValue(), child(path, member.getKey()), pointer.appendProperty(member.getKey()));
             }
         } else if (node.isArray()) {
             boolean named = named(node);
             for (int i = 0; i < node.size(); i++) {
                 String key = named ? node.get(i).get(NAME).textValue() : Integer.toString(i);
-                add(node.get(i), child(path, key), pointer + '/' + i);
+                add(node.get(i), child(path, key), pointer.appendIndex(i));
             }
         } else if (!node.isNull() && !node.isMissingNode()) {
             found.add(new Leaf(path, pointer, node, Optional.empty()));
@@ -66,10 +62,6 @@ public final class Leaves {
             }
         }
         return true;
-    }
-
-    private static String escaped(String member) {
-        return member.replace("~", "~0").replace("/", "~1");
     }
 
     private static List<String> child(List<String> path, String name) {

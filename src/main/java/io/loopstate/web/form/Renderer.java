@@ -1,5 +1,6 @@
 package io.loopstate.web.form;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -43,7 +44,7 @@ public final class Renderer {
     /** A refusal as text in the form of the reply. */
     public static String refusal(Layout layout, Problem problem) {
         String text = inline(problem);
-        Sheet sheet = Sheet.of(List.of(new Leaf(List.of("error"), "/error", TextNode.valueOf(text), Optional.empty())));
+        Sheet sheet = Sheet.of(List.of(new Leaf(List.of("error"), JsonPointer.compile("/error"), TextNode.valueOf(text), Optional.empty())));
         return switch (layout.form()) {
             case CSV, TSV -> SeparatedText.of(sheet, layout);
             case XML, SVG -> FlatXml.of(sheet, layout);
@@ -83,8 +84,7 @@ public final class Renderer {
         if (values.size() != 1) {
             throw Selection.notSingle(layout.picks().get(0), sheet);
         }
-        JsonNode value = values.get(0);
-        return value.isNumber() ? NumberText.of(value, layout.digits(), layout.decimalMark()) : value.asText();
+        return layout.text(values.get(0));
     }
 
     private static SheetPage page(Layout layout, String title, JsonNode reply, Sheet sheet) {
@@ -104,7 +104,7 @@ public final class Renderer {
                     sheet.columns().stream().map(Sheet.Column::header).toList(),
                     sheet.rows().stream()
                             .map(row ->
-                                    row.stream().map(cell -> text(cell, layout)).toList())
+                                    row.stream().map(cell -> layout.text(cell)).toList())
                             .toList(),
                     notes,
                     foot);
@@ -114,16 +114,10 @@ public final class Renderer {
             Sheet.Column column = sheet.columns().get(i);
             lines.add(List.of(
                     column.name(),
-                    text(sheet.rows().get(0).get(i), layout),
+                    layout.text(sheet.rows().get(0).get(i)),
                     column.unit().orElse("")));
         }
         return new SheetPage(title, List.of("name", "value", "unit"), lines, notes, foot);
-    }
-
-    private static String text(JsonNode cell, Layout layout) {
-        return cell.isNumber()
-                ? NumberText.of(cell, layout.digits(), layout.decimalMark())
-                : cell.isMissingNode() ? "" : cell.asText();
     }
 
     /** The same tree with its numbers rounded. */

@@ -1,5 +1,6 @@
 package io.loopstate.web.form;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import io.loopstate.web.problem.Fault;
@@ -18,6 +19,7 @@ public final class Selection {
     /** Members that a reply rests on rather than consists of; their values are chosen by pointer or full name only. */
     private static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
 
+    private static final JsonPointer ENGINE_VERSION = JsonPointer.compile("/basis/engineVersion");
     private static final int MOST_NAMES = 60;
 
     private final JsonNode reply;
@@ -88,11 +90,13 @@ public final class Selection {
 
     /** The array of objects that a pick means. */
     private Optional<JsonNode> array(String pick) {
-        JsonNode node = reply;
-        for (String part : pick.startsWith("/") ? pick.substring(1).split("/") : pick.split("\\.")) {
-            node = node.isArray() && part.matches("\\d{1,6}") ? node.path(Integer.parseInt(part)) : node.path(part);
-        }
+        JsonNode node = reply.at(pick.startsWith("/") ? pointer(pick) : pointer('/' + pick.replace('.', '/')));
         return node.isArray() && !node.isEmpty() && node.get(0).isObject() ? Optional.of(node) : Optional.empty();
+    }
+
+    /** Every text with a slash in front is a pointer. */
+    private static JsonPointer pointer(String text) {
+        return JsonPointer.compile(text);
     }
 
     private static List<List<Leaf>> rows(JsonNode array) {
@@ -106,10 +110,10 @@ public final class Selection {
             String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
                     .map(warning -> warning.path("code").asText())
                     .collect(Collectors.joining("; "));
-            more.add(new Leaf(List.of("warnings"), "/warnings", TextNode.valueOf(codes), Optional.empty()));
+            more.add(new Leaf(List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
         }
         all.stream()
-                .filter(leaf -> leaf.pointer().equals("/basis/engineVersion"))
+                .filter(leaf -> leaf.pointer().equals(ENGINE_VERSION))
                 .forEach(leaf ->
                         more.add(new Leaf(List.of("engineVersion"), leaf.pointer(), leaf.value(), Optional.empty())));
         return more;
@@ -120,15 +124,16 @@ public final class Selection {
         return pick.startsWith("/") ? atPointer(pick, all) : named(pick, all);
     }
 
-    private static List<Leaf> atPointer(String pointer, List<Leaf> all) {
+    private static List<Leaf> atPointer(String text, List<Leaf> all) {
+        JsonPointer pointer = pointer(text);
         for (Leaf leaf : all) {
             if (leaf.pointer().equals(pointer)) {
                 return List.of(leaf);
             }
-            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer() + "/value")) {
+            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer().appendProperty("value"))) {
                 return List.of(new Leaf(leaf.path(), pointer, leaf.value(), Optional.empty()));
             }
-            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer() + "/unit")) {
+            if (leaf.unit().isPresent() && pointer.equals(leaf.pointer().appendProperty("unit"))) {
                 return List.of(new Leaf(
                         with(leaf.path(), "unit"),
                         pointer,
@@ -137,10 +142,10 @@ public final class Selection {
             }
         }
         List<Leaf> below = all.stream()
-                .filter(leaf -> leaf.pointer().startsWith(pointer + '/'))
+                .filter(leaf -> leaf.pointer().toString().startsWith(text + '/'))
                 .toList();
         if (below.isEmpty()) {
-            throw unknown(pointer, all.stream().map(Leaf::pointer).toList());
+            throw unknown(text, all.stream().map(leaf -> leaf.pointer().toString()).toList());
         }
         return below;
     }

@@ -46,10 +46,7 @@ public final class SeparatedText {
 
     /** A value as a cell. */
     public static String cell(JsonNode value, Layout layout) {
-        if (value.isNumber()) {
-            return NumberText.of(value, layout.digits(), layout.decimalMark());
-        }
-        return value.isMissingNode() ? "" : harmless(value.asText());
+        return value.isNumber() ? layout.text(value) : harmless(layout.text(value));
     }
 
     /** Text that no spreadsheet runs. */

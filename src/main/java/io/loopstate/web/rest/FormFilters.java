@@ -45,7 +45,7 @@ public class FormFilters {
     private static final String CACHE = "public, max-age=3600";
 
     /** Routes that write forms of their own. */
-    private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify", "/v1/verification");
+    private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify");
 
     private static final ClassValue<Optional<String>> ROWS = new ClassValue<>() {
         @Override
@@ -115,7 +115,7 @@ public class FormFilters {
         response.getHeaders().putSingle(HttpHeaders.VARY, HttpHeaders.ACCEPT);
         Layout layout = request.getProperty(LAYOUT) instanceof Layout chosen ? chosen : Layout.PLAIN;
         Object entity = response.getEntity();
-        if (entity != null && !(entity instanceof Problem) && !plain(layout)) {
+        if (entity != null && !(entity instanceof Problem) && request.getProperty(LAYOUT) != null) {
             entity = form(request, response, layout, entity);
         }
         if (entity instanceof Problem problem) {
@@ -137,6 +137,9 @@ public class FormFilters {
             List<Fault> faults = LayoutReader.faults(request.getUriInfo().getQueryParameters());
             if (!faults.isEmpty()) {
                 throw new ProblemException(ProblemKind.INVALID_REQUEST, faults);
+            }
+            if (plain(layout)) {
+                return entity;
             }
             JsonNode tree = mapper.valueToTree(entity);
             if (layout.form() == Form.JSON) {

@@ -1,22 +1,20 @@
 package io.loopstate.wiring.batch;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.batch.BatchQuery;
 import io.loopstate.web.batch.JsonRows;
 import io.loopstate.web.batch.NdjsonFormat;
 import io.loopstate.web.batch.RowFormat;
 import io.loopstate.web.mapping.Exchange;
-import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Problem;
-import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ProblemMappers;
+import io.loopstate.wiring.guard.Order;
+import io.loopstate.wiring.guard.Replies;
+import io.loopstate.wiring.guard.Routes;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.MultiMap;
-import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerRequest;
-import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -31,12 +29,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Takes streams of rows out of the way of other requests: their bodies are answered while they are read. */
 @ApplicationScoped
 public class BatchStreams {
-    /** Where many calculations go. */
-    public static final String PATH = "/v1/batch";
-
-    /** After what authenticates (150 and more), before what reads a whole body (140). */
-    private static final int PRIORITY = 145;
-
     /** Until a refusal has been read that the client's bytes still cross: milliseconds. */
     private static final long LAST_WORDS = 200;
 
@@ -47,24 +39,22 @@ public class BatchStreams {
     private final Exchange exchange;
     private final BatchSettings settings;
     private final BatchThreads threads;
+    private final Replies replies;
     private final AtomicInteger streams = new AtomicInteger();
 
     /** Called by the container. */
     @Inject
-    public BatchStreams(ObjectMapper mapper, Exchange exchange, BatchSettings settings, BatchThreads threads) {
+    public BatchStreams(ObjectMapper mapper, Exchange exchange, BatchSettings settings, BatchThreads threads, Replies replies) {
         this.mapper = mapper;
         this.exchange = exchange;
         this.settings = settings;
         this.threads = threads;
+        this.replies = replies;
     }
 
     /** Whether a request is a stream of rows, which has no limit as a whole. */
     public static boolean isStream(HttpServerRequest request) {
-        return request.method().equals(HttpMethod.POST) && isBatch(request.path()) && LINES.contains(type(request));
-    }
-
-    private static boolean isBatch(String path) {
-        return path.equals(PATH) || path.equals(PATH + '/');
+        return request.method().equals(HttpMethod.POST) && Routes.is(Routes.BATCH, request.path()) && LINES.contains(type(request));
     }
 
     private static String type(HttpServerRequest request) {
@@ -73,7 +63,7 @@ public class BatchStreams {
     }
 
     void filter(@Observes Filters filters) {
-        filters.register(this::handle, PRIORITY);
+        filters.register(this::handle, Order.STREAMS);
     }
 
     private void handle(RoutingContext context) {
@@ -83,10 +73,7 @@ public class BatchStreams {
         }
         if (streams.incrementAndGet() > settings.streams()) {
             streams.decrementAndGet();
-            Fault fault = Fault.request("overloaded", "As many streams are under way as the service takes on.")
-                    .withHint("Try again after the seconds in Retry-After.");
-            context.response().putHeader("Retry-After", "1");
-            refuse(context, Problem.of(ProblemKind.OVERLOADED, List.of(fault)));
+            refuse(context, Replies.overloaded("As many streams are under way as the service takes on."));
             return;
         }
         try {
@@ -96,7 +83,7 @@ public class BatchStreams {
                             format,
                             bounds(),
                             threads,
-                            e -> send(context, ProblemMappers.ofCalculation(e)),
+                            e -> replies.send(context, ProblemMappers.ofCalculation(e)),
                             streams::decrementAndGet)
                     .start();
         } catch (RuntimeException e) {
@@ -132,17 +119,7 @@ public class BatchStreams {
         context.addEndHandler(done -> context.vertx()
                 .setTimer(LAST_WORDS, id -> context.request().connection().close()));
         context.request().handler(nothing -> {}).resume();
-        send(context, problem);
+        replies.send(context, problem);
     }
 
-    private void send(RoutingContext context, Problem problem) {
-        HttpServerResponse response = context.response();
-        try {
-            response.setStatusCode(problem.status())
-                    .putHeader("Content-Type", Problem.MEDIA_TYPE)
-                    .end(Buffer.buffer(mapper.writeValueAsBytes(problem)));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
-    }
 }

@@ -1,15 +1,12 @@
 package io.loopstate.wiring.guard;
 
-import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Problem;
-import io.loopstate.web.problem.ProblemKind;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.Vertx;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
-import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -33,8 +30,8 @@ public class Admission {
         this.limits = limits;
         this.replies = replies;
         this.lag = new LoopLag(vertx, limits.waiting());
-        busy = refusal("As many requests are under way as the service takes on.");
-        late = refusal("Requests have been waiting longer than the service lets them wait.");
+        busy = Replies.overloaded("As many requests are under way as the service takes on.");
+        late = Replies.overloaded("Requests have been waiting longer than the service lets them wait.");
     }
 
     void filter(@Observes Filters filters) {
@@ -61,10 +58,5 @@ public class Admission {
         }
         context.addEndHandler(done -> count.decrementAndGet());
         context.next();
-    }
-
-    private static Problem refusal(String detail) {
-        Fault fault = Fault.request("overloaded", detail).withHint("Try again after the seconds in Retry-After.");
-        return Problem.of(ProblemKind.OVERLOADED, List.of(fault));
     }
 }

@@ -10,6 +10,8 @@ public final class Order {
     public static final int ADDRESS = 250;
     /** Who asks, and whether once more is allowed; before the body is read. After the platform's authentication (200). */
     static final int ACCESS = 150;
+    /** Streams of rows, whose bodies are not read as a whole. */
+    public static final int STREAMS = 145;
     /** The whole body, before it takes up a place. */
     static final int BODY = 140;
     /** A place among the requests under way. */

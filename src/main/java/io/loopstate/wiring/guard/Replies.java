@@ -2,7 +2,9 @@ package io.loopstate.wiring.guard;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ProblemMappers;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpMethod;
@@ -10,6 +12,7 @@ import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Inject;
 import jakarta.inject.Singleton;
+import java.util.List;
 
 /** Refusals before a request reaches the resources, in the same form as theirs. */
 @Singleton
@@ -20,6 +23,12 @@ public class Replies {
     @Inject
     public Replies(ObjectMapper mapper) {
         this.mapper = mapper;
+    }
+
+    /** The problem of a service that is busy. */
+    public static Problem overloaded(String detail) {
+        Fault fault = Fault.request("overloaded", detail).withHint("Try again after the seconds in Retry-After.");
+        return Problem.of(ProblemKind.OVERLOADED, List.of(fault));
     }
 
     /** Ends a request with a problem. */

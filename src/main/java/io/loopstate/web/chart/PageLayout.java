@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.zip.CRC32;
 
 /** Puts a chart onto a page: title, panels, notes, key, footer. */
-final class Layout {
+final class PageLayout {
     private static final double WIDTH = 1000;
     private static final double MARGIN = 24;
     private static final double NOTES_WIDTH = 232;
@@ -25,12 +25,12 @@ final class Layout {
     private final Canvas canvas = new Canvas();
     private double down = MARGIN;
 
-    private Layout(Chart chart) {
+    private PageLayout(Chart chart) {
         this.chart = chart;
     }
 
     static Drawing of(Chart chart) {
-        return new Layout(chart).drawing();
+        return new PageLayout(chart).drawing();
     }
 
     private Drawing drawing() {

@@ -1,6 +1,5 @@
 package io.loopstate.engine.balance;
 
-import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.air.AirVariable;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.compression.CoefficientOrder;
@@ -19,10 +18,10 @@ import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.fluid.Refrigerant;
-import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirSide;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.Conductance;
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.rejection.MoistAirQuery;
 import java.util.List;
 import java.util.Optional;

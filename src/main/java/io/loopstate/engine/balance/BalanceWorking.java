@@ -1,7 +1,5 @@
 package io.loopstate.engine.balance;
 
-import io.loopstate.engine.rejection.Dirt;
-import io.loopstate.engine.rejection.Load;
 import static io.loopstate.engine.cycle.Working.massFlow;
 import static io.loopstate.engine.cycle.Working.power;
 import static io.loopstate.engine.cycle.Working.pressure;
@@ -21,7 +19,8 @@ import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirFactors;
 import io.loopstate.engine.rejection.CoilAir;
-import io.loopstate.engine.rejection.CondenserCoil;
+import io.loopstate.engine.rejection.Dirt;
+import io.loopstate.engine.rejection.Load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package io.loopstate.engine.balance;
 
 import io.loopstate.engine.component.Require;
-import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.rejection.AirSide;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.Conductance;
+import io.loopstate.engine.rejection.Fan;
 import java.util.Objects;
 import java.util.OptionalDouble;
 

@@ -6,8 +6,8 @@ import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.property.State;
 import io.loopstate.engine.rejection.CondenserCoil;
-import io.loopstate.engine.rejection.Load;
 import io.loopstate.engine.rejection.EvaporatorCoil;
+import io.loopstate.engine.rejection.Load;
 import java.util.Objects;
 
 /**

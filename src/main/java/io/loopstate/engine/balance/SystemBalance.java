@@ -1,6 +1,5 @@
 package io.loopstate.engine.balance;
 
-import io.loopstate.engine.rejection.Load;
 import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.balance.Balanced.CondenserFigures;
@@ -22,6 +21,7 @@ import io.loopstate.engine.rejection.CoilZone;
 import io.loopstate.engine.rejection.CondenserCoil;
 import io.loopstate.engine.rejection.EvaporatorAir;
 import io.loopstate.engine.rejection.EvaporatorCoil;
+import io.loopstate.engine.rejection.Load;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,5 @@
 package io.loopstate.engine.rejection;
 
-import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.component.Require;
@@ -159,7 +158,8 @@ public final class AirCooledCondenser {
         double pressure =
                 Inputs.trace("condensing", () -> spec.condensing().get().pressure(equilibrium));
         Inputs.trace("condensing", () -> equilibrium.saturationAtPressure(pressure));
-        Load load = spec.load().orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "condenser")));
+        Load load = spec.load()
+                .orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "condenser")));
         CondenserCoil any = new CondenserCoil(equilibrium, Conductance.uniform(1), air, spec.arrangement());
         double found = Inputs.trace("condenserOutlet", () -> any.fitting(pressure, load, spec.inlet(), spec.outlet()));
         if (Double.isInfinite(found)) {
@@ -183,7 +183,8 @@ public final class AirCooledCondenser {
         try {
             operating = coil.solve(spec.load().orElseThrow(), spec.inlet(), spec.outlet());
         } catch (EngineException e) {
-            boolean slow = spec.fan().airflow() < 1 && e.input().filter("conductance"::equals).isPresent();
+            boolean slow = spec.fan().airflow() < 1
+                    && e.input().filter("conductance"::equals).isPresent();
             throw slow ? e.about("fanSpeed") : e.input().isPresent() ? e : e.about("condenserOutlet");
         }
         return result(spec, conductance, air, operating);

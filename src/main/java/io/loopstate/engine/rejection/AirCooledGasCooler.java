@@ -1,6 +1,5 @@
 package io.loopstate.engine.rejection;
 
-import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.cycle.Finding;
@@ -129,17 +128,7 @@ public final class AirCooledGasCooler {
         }
 
         Result with(List<Finding> found, List<Step> working) {
-            return new Result(
-                    inlet,
-                    outlet,
-                    operating,
-                    air,
-                    entering,
-                    leaving,
-                    approach,
-                    cleanliness,
-                    found,
-                    working);
+            return new Result(inlet, outlet, operating, air, entering, leaving, approach, cleanliness, found, working);
         }
     }
 
@@ -154,7 +143,8 @@ public final class AirCooledGasCooler {
                     air.state().dryBulb(),
                     spec.inletTemperature());
         }
-        Load load = spec.load().orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "gas cooler")));
+        Load load = spec.load()
+                .orElseGet(() -> Load.heat(air.heatUpTo(spec.leavingDryBulb().orElseThrow(), "gas cooler")));
         if (Double.isInfinite(coil.fitting(outlet, load))) {
             throw EngineException.of(
                             ErrorCode.CONTRADICTORY_INPUTS,
@@ -166,8 +156,8 @@ public final class AirCooledGasCooler {
     }
 
     private static Result predict(Spec spec, CoilAir air, GasCoolerCoil coil) {
-        double conductance = spec.dirt()
-                .under(spec.conductance().orElseThrow() * spec.fan().conductance());
+        double conductance =
+                spec.dirt().under(spec.conductance().orElseThrow() * spec.fan().conductance());
         return result(spec, air, coil.solve(conductance, spec.load().orElseThrow()));
     }
 

@@ -1,9 +1,9 @@
 package io.loopstate.engine.rejection;
 
-import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.air.AirSolver;
 import io.loopstate.engine.air.AirState;
 import io.loopstate.engine.air.AirVariable;
+import io.loopstate.engine.air.MoistAir;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;

@@ -145,7 +145,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
     /** The zones at a pressure, Pa, that is known to be in balance. */
     public Operating operating(double pressure, Load load, CoilInlet inlet, OutletCondition outlet) {
         States states = states(pressure, inlet, outlet);
-        double flow = load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
+        double flow =
+                load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
         List<CoilZone> zones = new ArrayList<>();
         double entering = air.state().dryBulb();
         double warm = entering;
@@ -224,7 +225,8 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
     /** Adds up the zones in the direction of the air. */
     private double sum(double pressure, Load load, CoilInlet inlet, OutletCondition outlet, Contribution contribution) {
         States states = states(pressure, inlet, outlet);
-        double flow = load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
+        double flow =
+                load.flow(states.inlet().specificEnthalpy() - states.outlet().specificEnthalpy());
         if (!(flow > 0)) {
             return Double.POSITIVE_INFINITY;
         }

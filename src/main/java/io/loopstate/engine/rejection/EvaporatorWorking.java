@@ -90,7 +90,8 @@ final class EvaporatorWorking {
     private Term zone(EvaporatorZone zone, Term rate, Term gain) {
         boolean boils = zone.kind() == EvaporatorZone.Kind.BOILING;
         String name = boils ? "boiling" : "superheating";
-        Term whole = SharedCoil.conductance("UA",
+        Term whole = SharedCoil.conductance(
+                "UA",
                 boils ? result.conductance().boiling() : result.conductance().superheating());
         Term gamma = working.formula(
                 name + ": effectiveness of the air; one less it is the bypass factor",

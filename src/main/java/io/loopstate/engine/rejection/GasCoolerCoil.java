@@ -208,7 +208,8 @@ public final class GasCoolerCoil {
     }
 
     private double need(double outletEnthalpy, Load load) {
-        return new Integral(outletEnthalpy, load.flow(inlet.specificEnthalpy() - outletEnthalpy)).over(outletEnthalpy, inlet.specificEnthalpy());
+        return new Integral(outletEnthalpy, load.flow(inlet.specificEnthalpy() - outletEnthalpy))
+                .over(outletEnthalpy, inlet.specificEnthalpy());
     }
 
     private Operating operating(double outletEnthalpy, Load load, double conductance, Optional<Search> search) {
@@ -311,5 +312,4 @@ public final class GasCoolerCoil {
 
     private static final int PINCH_GRID = 200;
     private static final int PINCH_ROUNDS = 5;
-
 }

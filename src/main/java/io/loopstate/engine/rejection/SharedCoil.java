@@ -74,7 +74,8 @@ public final class SharedCoil {
                 FindingCode.UNUSUAL_APPROACH,
                 Severity.NOTE,
                 "pinch",
-                "Refrigerant and air come very close: " + consequence + ", and small errors of readings weigh heavily.");
+                "Refrigerant and air come very close: " + consequence
+                        + ", and small errors of readings weigh heavily.");
     }
 
     /** Air without a humidity, which is taken as dry. */

@@ -1,6 +1,7 @@
 package io.loopstate.web.dto;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -65,7 +66,7 @@ public record CoilRequest(
 
         ZoneConductances zoneConductances,
 
-        @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
 
         @Schema(description = "Limits for the warnings.") CoilLimitsRequest limits,
 

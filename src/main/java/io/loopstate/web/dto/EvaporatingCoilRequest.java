@@ -1,6 +1,7 @@
 package io.loopstate.web.dto;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -71,7 +72,7 @@ public record EvaporatingCoilRequest(
         @Schema(ref = "ThermalConductance", description = "If all of its area superheated vapor. Default: conductance.")
         Quantity superheatingConductance,
 
-        @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
 
         @Schema(description = "Limits for the warnings.") EvaporatingCoilLimitsRequest limits,
 

@@ -1,6 +1,7 @@
 package io.loopstate.web.dto;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
@@ -48,7 +49,7 @@ public record GasCoolerRequest(
         @Schema(ref = "ThermalConductance", description = "Of the clean coil at full airflow.")
         Quantity conductance,
 
-        @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
 
         @Schema(description = "Limits for the warnings.") GasCoolerLimitsRequest limits,
 

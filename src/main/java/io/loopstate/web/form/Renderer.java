@@ -44,7 +44,8 @@ public final class Renderer {
     /** A refusal as text in the form of the reply. */
     public static String refusal(Layout layout, Problem problem) {
         String text = inline(problem);
-        Sheet sheet = Sheet.of(List.of(new Leaf(List.of("error"), JsonPointer.compile("/error"), TextNode.valueOf(text), Optional.empty())));
+        Sheet sheet = Sheet.of(List.of(
+                new Leaf(List.of("error"), JsonPointer.compile("/error"), TextNode.valueOf(text), Optional.empty())));
         return switch (layout.form()) {
             case CSV, TSV -> SeparatedText.of(sheet, layout);
             case XML, SVG -> FlatXml.of(sheet, layout);

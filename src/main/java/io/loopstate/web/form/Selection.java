@@ -110,7 +110,8 @@ public final class Selection {
             String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
                     .map(warning -> warning.path("code").asText())
                     .collect(Collectors.joining("; "));
-            more.add(new Leaf(List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
+            more.add(new Leaf(
+                    List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
         }
         all.stream()
                 .filter(leaf -> leaf.pointer().equals(ENGINE_VERSION))
@@ -145,7 +146,8 @@ public final class Selection {
                 .filter(leaf -> leaf.pointer().toString().startsWith(text + '/'))
                 .toList();
         if (below.isEmpty()) {
-            throw unknown(text, all.stream().map(leaf -> leaf.pointer().toString()).toList());
+            throw unknown(
+                    text, all.stream().map(leaf -> leaf.pointer().toString()).toList());
         }
         return below;
     }

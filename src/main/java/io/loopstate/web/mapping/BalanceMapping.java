@@ -1,6 +1,5 @@
 package io.loopstate.web.mapping;
 
-import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.balance.Balanced;
 import io.loopstate.engine.balance.CompressorChoice;
@@ -13,10 +12,10 @@ import io.loopstate.engine.compression.MapCompressor;
 import io.loopstate.engine.cycle.Constants;
 import io.loopstate.engine.cycle.Optionals;
 import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirSide;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.Conductance;
+import io.loopstate.engine.rejection.Fan;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.AirFlowRequest;
 import io.loopstate.web.dto.BalanceCompressor;

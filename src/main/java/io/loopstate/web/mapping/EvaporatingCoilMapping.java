@@ -2,7 +2,6 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.component.OutletCondition;
-import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirCooledEvaporator;
 import io.loopstate.engine.rejection.EvaporatorCoil;
 import io.loopstate.engine.rejection.EvaporatorZone;

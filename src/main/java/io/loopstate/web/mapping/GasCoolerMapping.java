@@ -1,7 +1,6 @@
 package io.loopstate.web.mapping;
 
 import io.loopstate.engine.air.EnthalpyDatum;
-import io.loopstate.engine.rejection.AirCooledCondenser;
 import io.loopstate.engine.rejection.AirCooledGasCooler;
 import io.loopstate.engine.rejection.Arrangement;
 import io.loopstate.engine.rejection.GasCoolerCoil;

@@ -4,10 +4,11 @@ import io.loopstate.web.dto.ChartName;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The calculations that are drawn, for the contract. */
+/** The calculations that are drawn. */
 public final class Pictures {
     /** The parameter that chooses among several pictures of a calculation. */
     public static final String CHOICE = "chart";
@@ -27,6 +28,12 @@ public final class Pictures {
                     picture -> picture.operation().request().getSimpleName(), Function.identity()));
 
     private Pictures() {}
+
+    /** How a calculation is drawn, by its name; empty where it is not. */
+    public static Optional<Picture<?, ?, ?>> named(String operation) {
+        return Operations.named(operation)
+                .map(calculation -> BY_REQUEST.get(calculation.request().getSimpleName()));
+    }
 
     /** Whether the calculation of a request schema is drawn. */
     public static boolean drawn(String schema) {

@@ -157,7 +157,7 @@ public final class RequestReader {
     private void validate(Shape shape, Object request, Source source, Faults faults) {
         List<ConstraintViolation<Object>> violations = ValidationProblems.sorted(validator.validate(request));
         for (ConstraintViolation<Object> violation : violations) {
-            String path = violation.getPropertyPath().toString();
+            String path = shape.withoutUnwrapped(violation.getPropertyPath().toString());
             // A record whose members are missing is told of by what checks its members.
             if (shape.leaves().containsKey(path) && !faults.at(path)) {
                 Optional<Given> given = source.value(path);

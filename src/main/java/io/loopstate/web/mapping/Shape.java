@@ -7,10 +7,12 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
@@ -35,6 +37,7 @@ final class Shape {
     private final List<Member> members = new ArrayList<>();
     private final Map<String, Member> names = new LinkedHashMap<>();
     private final Map<String, Member> leaves = new LinkedHashMap<>();
+    private final Set<String> unwrapped = new HashSet<>();
     private final Constructor<?> constructor;
 
     private Shape(Class<?> type, String owner) {
@@ -44,6 +47,7 @@ final class Shape {
             members.add(member);
             if (member.unwrapped()) {
                 names.putAll(member.nested().names);
+                unwrapped.add(component.getName());
             } else {
                 names.put(component.getName(), member);
             }
@@ -91,6 +95,12 @@ final class Shape {
     /** Every member that is no record, by path, nested ones included. */
     Map<String, Member> leaves() {
         return leaves;
+    }
+
+    /** The path of a member of the record, in which unwrapped records have no place. */
+    String withoutUnwrapped(String path) {
+        int dot = path.indexOf('.');
+        return dot > 0 && unwrapped.contains(path.substring(0, dot)) ? path.substring(dot + 1) : path;
     }
 
     /** The record of these values, in the order of the members. */

@@ -1,12 +1,10 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.BalanceReply;
 import io.loopstate.web.dto.BalanceRequest;
 import io.loopstate.web.mapping.BalanceMapping;
 import io.loopstate.web.mapping.Exchange;
-import io.loopstate.web.mapping.MachinePictures;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -61,22 +59,5 @@ public class BalanceResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(BalanceMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** A machine in balance drawn, from a query. */
-    @GET
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String balancePicture(@Context UriInfo uri) {
-        return exchange.draw(MachinePictures.BALANCE, uri.getQueryParameters());
-    }
-
-    /** A machine in balance drawn, from a body. */
-    @POST
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String balancePicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(MachinePictures.BALANCE, body, uri.getQueryParameters());
     }
 }

@@ -1,36 +1,21 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.loopstate.web.chart.Svg;
-import io.loopstate.web.dto.CompareGridReply;
-import io.loopstate.web.dto.CompareGridRequest;
-import io.loopstate.web.dto.CompareReply;
-import io.loopstate.web.dto.CompareRequest;
 import io.loopstate.web.dto.CylinderReply;
 import io.loopstate.web.dto.CylinderRequest;
 import io.loopstate.web.dto.DisplacementReply;
 import io.loopstate.web.dto.DisplacementRequest;
-import io.loopstate.web.dto.FitReply;
-import io.loopstate.web.dto.FitRequest;
 import io.loopstate.web.dto.NameplateReply;
 import io.loopstate.web.dto.NameplateRequest;
 import io.loopstate.web.dto.ProcessReply;
 import io.loopstate.web.dto.ProcessRequest;
-import io.loopstate.web.dto.RatingMapReply;
-import io.loopstate.web.dto.RatingMapRequest;
 import io.loopstate.web.dto.StagingReply;
 import io.loopstate.web.dto.StagingRequest;
-import io.loopstate.web.mapping.CompareGridMapping;
-import io.loopstate.web.mapping.CompareMapping;
-import io.loopstate.web.mapping.CompressionPictures;
 import io.loopstate.web.mapping.CylinderMapping;
 import io.loopstate.web.mapping.DisplacementMapping;
 import io.loopstate.web.mapping.Exchange;
-import io.loopstate.web.mapping.FitMapping;
-import io.loopstate.web.mapping.MachinePictures;
 import io.loopstate.web.mapping.NameplateMapping;
 import io.loopstate.web.mapping.ProcessMapping;
-import io.loopstate.web.mapping.RatingMapMapping;
 import io.loopstate.web.mapping.StagingMapping;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
@@ -72,24 +57,9 @@ public class CompressionResource {
     private static final String CYLINDER =
             "The classroom's closed cylinder of air, or of any fluid: compressed or expanded at constant temperature, without "
                     + "heat, with an index n, or let into a vacuum; gauge and absolute side by side, with points for a plot.";
-    private static final String RATING_MAP =
-            "A compressor by the ten-coefficient polynomials of AHRI 540 or EN 12900, in any units and named order: flow, power, "
-                    + "current and capacity at a working point, corrected to the actual suction. Outside the envelope it "
-                    + "refuses, unless asked to extrapolate.";
-    private static final String FIT =
-            "The ten coefficients that fit tabulated points by least squares, with residuals and the conditioning of the "
-                    + "points.";
-    private static final String COMPARE =
-            "A rating map and a displacement model of the same compressor at a working point: how far flow, power and discharge "
-                    + "temperature are apart, and the efficiencies that would make them meet.";
     private static final String STAGING =
             "Two stages with cooling between them, of air or a refrigerant: the intermediate pressure of least work by "
                     + "minimization with the real fluid, beside the square-root rule, and the work saved against one stage.";
-
-    private static final String COMPARE_GRID =
-            "A rating map and a displacement model of the same compressor over a grid of evaporating and condensing dew temperatures: "
-                    + "flow, power, discharge temperature and efficiencies of both at every point, and where they are farthest apart. "
-                    + "A point at which one does not run is a row with the reason.";
 
     private final Exchange exchange;
 
@@ -193,46 +163,6 @@ public class CompressionResource {
         return exchange.answer(CylinderMapping.OPERATION, body, uri.getQueryParameters());
     }
 
-    /** A compressor by its rating map, from a query. */
-    @GET
-    @Path("/rating-map")
-    @Operation(operationId = "getRatingMap", summary = "A compressor by its rating map", description = RATING_MAP)
-    public RatingMapReply ratingMap(@Context UriInfo uri) {
-        return exchange.answer(RatingMapMapping.OPERATION, uri.getQueryParameters());
-    }
-
-    /** A compressor by its rating map, from a body. */
-    @POST
-    @Path("/rating-map")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "calculateRatingMap", summary = "A compressor by its rating map", description = RATING_MAP)
-    public RatingMapReply ratingMap(
-            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = RatingMapRequest.class)))
-                    JsonNode body,
-            @Context UriInfo uri) {
-        return exchange.answer(RatingMapMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** Coefficients of a rating map, from a query. */
-    @GET
-    @Path("/rating-map/fit")
-    @Operation(operationId = "getRatingFit", summary = "Coefficients of a rating map", description = FIT)
-    public FitReply fit(@Context UriInfo uri) {
-        return exchange.answer(FitMapping.OPERATION, uri.getQueryParameters());
-    }
-
-    /** Coefficients of a rating map, from a body. */
-    @POST
-    @Path("/rating-map/fit")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(operationId = "calculateRatingFit", summary = "Coefficients of a rating map", description = FIT)
-    public FitReply fit(
-            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = FitRequest.class)))
-                    JsonNode body,
-            @Context UriInfo uri) {
-        return exchange.answer(FitMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
     /** Two stages with intercooling, from a query. */
     @GET
     @Path("/staging")
@@ -251,135 +181,5 @@ public class CompressionResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(StagingMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** A rating map against a displacement model, from a query. */
-    @GET
-    @Path("/rating-map/compare")
-    @Operation(
-            operationId = "getRatingComparison",
-            summary = "A rating map against a displacement model",
-            description = COMPARE)
-    public CompareReply compare(@Context UriInfo uri) {
-        return exchange.answer(CompareMapping.OPERATION, uri.getQueryParameters());
-    }
-
-    /** A rating map against a displacement model, from a body. */
-    @POST
-    @Path("/rating-map/compare")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(
-            operationId = "calculateRatingComparison",
-            summary = "A rating map against a displacement model",
-            description = COMPARE)
-    public CompareReply compare(
-            @RequestBody(required = true, content = @Content(schema = @Schema(implementation = CompareRequest.class)))
-                    JsonNode body,
-            @Context UriInfo uri) {
-        return exchange.answer(CompareMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** A rating map against a displacement model over a grid, from a query. */
-    @GET
-    @Path("/rating-map/compare-grid")
-    @Operation(
-            operationId = "getRatingComparisonGrid",
-            summary = "A rating map against a displacement model over a grid",
-            description = COMPARE_GRID)
-    public CompareGridReply compareGrid(@Context UriInfo uri) {
-        return exchange.answer(CompareGridMapping.OPERATION, uri.getQueryParameters());
-    }
-
-    /** A rating map against a displacement model over a grid, from a body. */
-    @POST
-    @Path("/rating-map/compare-grid")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Operation(
-            operationId = "calculateRatingComparisonGrid",
-            summary = "A rating map against a displacement model over a grid",
-            description = COMPARE_GRID)
-    public CompareGridReply compareGrid(
-            @RequestBody(
-                            required = true,
-                            content = @Content(schema = @Schema(implementation = CompareGridRequest.class)))
-                    JsonNode body,
-            @Context UriInfo uri) {
-        return exchange.answer(CompareGridMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** One compression drawn, from a query. */
-    @GET
-    @Path("/process")
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String processPicture(@Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.PROCESS, uri.getQueryParameters());
-    }
-
-    /** One compression drawn, from a body. */
-    @POST
-    @Path("/process")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String processPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.PROCESS, body, uri.getQueryParameters());
-    }
-
-    /** A closed cylinder drawn, from a query. */
-    @GET
-    @Path("/cylinder")
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String cylinderPicture(@Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.CYLINDER, uri.getQueryParameters());
-    }
-
-    /** A closed cylinder drawn, from a body. */
-    @POST
-    @Path("/cylinder")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String cylinderPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.CYLINDER, body, uri.getQueryParameters());
-    }
-
-    /** A rating map drawn, from a query. */
-    @GET
-    @Path("/rating-map")
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String ratingMapPicture(@Context UriInfo uri) {
-        return exchange.draw(MachinePictures.RATING_MAP, uri.getQueryParameters());
-    }
-
-    /** A rating map drawn, from a body. */
-    @POST
-    @Path("/rating-map")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String ratingMapPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(MachinePictures.RATING_MAP, body, uri.getQueryParameters());
-    }
-
-    /** Two stages drawn, from a query. */
-    @GET
-    @Path("/staging")
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String stagingPicture(@Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.STAGING, uri.getQueryParameters());
-    }
-
-    /** Two stages drawn, from a body. */
-    @POST
-    @Path("/staging")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Operation(hidden = true)
-    public String stagingPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(CompressionPictures.STAGING, body, uri.getQueryParameters());
     }
 }

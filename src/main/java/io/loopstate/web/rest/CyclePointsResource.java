@@ -1,16 +1,13 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.DesignReply;
 import io.loopstate.web.dto.DesignRequest;
 import io.loopstate.web.dto.ReadingsReply;
 import io.loopstate.web.dto.ReadingsRequest;
-import io.loopstate.web.mapping.CyclePictures;
 import io.loopstate.web.mapping.DesignMapping;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.ReadingsMapping;
-import io.smallrye.common.annotation.Blocking;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -96,47 +93,5 @@ public class CyclePointsResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(ReadingsMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** The cycle of design conditions drawn, from a query. */
-    @GET
-    @Path("/design")
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String designPicture(@Context UriInfo uri) {
-        return exchange.draw(CyclePictures.DESIGN, uri.getQueryParameters());
-    }
-
-    /** The cycle of design conditions drawn, from a body. */
-    @POST
-    @Path("/design")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String designPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(CyclePictures.DESIGN, body, uri.getQueryParameters());
-    }
-
-    /** What readings determine drawn, from a query. */
-    @GET
-    @Path("/readings")
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String readingsPicture(@Context UriInfo uri) {
-        return exchange.draw(CyclePictures.READINGS, uri.getQueryParameters());
-    }
-
-    /** What readings determine drawn, from a body. */
-    @POST
-    @Path("/readings")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String readingsPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(CyclePictures.READINGS, body, uri.getQueryParameters());
     }
 }

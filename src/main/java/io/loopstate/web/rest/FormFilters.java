@@ -9,6 +9,7 @@ import io.loopstate.web.form.Layout;
 import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.form.Negotiation;
 import io.loopstate.web.form.Renderer;
+import io.loopstate.web.mapping.Pictures;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemException;
@@ -88,6 +89,9 @@ public class FormFilters {
                 Form produced = layout.form() == Form.SVG ? Form.SVG : Form.JSON;
                 request.getHeaders().putSingle(HttpHeaders.ACCEPT, produced.mediaType());
                 request.setProperty(LAYOUT, layout);
+                if (produced == Form.SVG) {
+                    draw(request, path.substring(VERSION_PREFIX.length()));
+                }
             }
         }
         if (!reads(request)) {
@@ -104,6 +108,18 @@ public class FormFilters {
                         .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
                         .build())
                 : Optional.empty();
+    }
+
+    /** Sends a request for a picture to where pictures are drawn; what is not drawn is refused where it is. */
+    private static void draw(ContainerRequestContext request, String operation) {
+        if (!request.getMethod().equals(HttpMethod.OPTIONS)
+                && Pictures.named(operation).isPresent()) {
+            request.setProperty(PictureResource.SENT, operation);
+            request.setRequestUri(request.getUriInfo()
+                    .getRequestUriBuilder()
+                    .replacePath(PictureResource.PATH + '/' + operation)
+                    .build());
+        }
     }
 
     /** Writes the reply in its form. */

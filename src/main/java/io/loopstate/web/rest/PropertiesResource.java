@@ -1,7 +1,6 @@
 package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.MoistAirReply;
 import io.loopstate.web.dto.MoistAirRequest;
 import io.loopstate.web.dto.SaturationReply;
@@ -12,11 +11,9 @@ import io.loopstate.web.dto.TableReply;
 import io.loopstate.web.dto.TableRequest;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.MoistAirMapping;
-import io.loopstate.web.mapping.PropertyPictures;
 import io.loopstate.web.mapping.SaturationMapping;
 import io.loopstate.web.mapping.StateMapping;
 import io.loopstate.web.mapping.TableMapping;
-import io.smallrye.common.annotation.Blocking;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
@@ -165,47 +162,5 @@ public class PropertiesResource {
                     JsonNode body,
             @Context UriInfo uri) {
         return exchange.answer(MoistAirMapping.OPERATION, body, uri.getQueryParameters());
-    }
-
-    /** Saturation drawn, from a query. */
-    @GET
-    @Path("/saturation")
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String saturationPicture(@Context UriInfo uri) {
-        return exchange.draw(PropertyPictures.SATURATION, uri.getQueryParameters());
-    }
-
-    /** Saturation drawn, from a body. */
-    @POST
-    @Path("/saturation")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String saturationPicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(PropertyPictures.SATURATION, body, uri.getQueryParameters());
-    }
-
-    /** A table drawn, from a query. */
-    @GET
-    @Path("/table")
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String tablePicture(@Context UriInfo uri) {
-        return exchange.draw(PropertyPictures.TABLE, uri.getQueryParameters());
-    }
-
-    /** A table drawn, from a body. */
-    @POST
-    @Path("/table")
-    @Consumes(MediaType.APPLICATION_JSON)
-    @Produces(Svg.MEDIA_TYPE)
-    @Blocking
-    @Operation(hidden = true)
-    public String tablePicture(JsonNode body, @Context UriInfo uri) {
-        return exchange.draw(PropertyPictures.TABLE, body, uri.getQueryParameters());
     }
 }

@@ -6,7 +6,6 @@ import io.loopstate.web.batch.JsonRows;
 import io.loopstate.web.batch.NdjsonFormat;
 import io.loopstate.web.batch.RowFormat;
 import io.loopstate.web.mapping.Exchange;
-import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
 import io.loopstate.wiring.guard.Order;
 import io.loopstate.wiring.guard.Replies;
@@ -29,9 +28,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Takes streams of rows out of the way of other requests: their bodies are answered while they are read. */
 @ApplicationScoped
 public class BatchStreams {
-    /** Until a refusal has been read that the client's bytes still cross: milliseconds. */
-    private static final long LAST_WORDS = 200;
-
     private static final Set<String> LINES =
             Set.of("application/x-ndjson", "application/ndjson", "application/jsonl", "application/x-jsonlines");
 
@@ -44,7 +40,8 @@ public class BatchStreams {
 
     /** Called by the container. */
     @Inject
-    public BatchStreams(ObjectMapper mapper, Exchange exchange, BatchSettings settings, BatchThreads threads, Replies replies) {
+    public BatchStreams(
+            ObjectMapper mapper, Exchange exchange, BatchSettings settings, BatchThreads threads, Replies replies) {
         this.mapper = mapper;
         this.exchange = exchange;
         this.settings = settings;
@@ -54,7 +51,9 @@ public class BatchStreams {
 
     /** Whether a request is a stream of rows, which has no limit as a whole. */
     public static boolean isStream(HttpServerRequest request) {
-        return request.method().equals(HttpMethod.POST) && Routes.is(Routes.BATCH, request.path()) && LINES.contains(type(request));
+        return request.method().equals(HttpMethod.POST)
+                && Routes.is(Routes.BATCH, request.path())
+                && LINES.contains(type(request));
     }
 
     private static String type(HttpServerRequest request) {
@@ -73,7 +72,7 @@ public class BatchStreams {
         }
         if (streams.incrementAndGet() > settings.streams()) {
             streams.decrementAndGet();
-            refuse(context, Replies.overloaded("As many streams are under way as the service takes on."));
+            replies.sendUnread(context, Replies.overloaded("As many streams are under way as the service takes on."));
             return;
         }
         try {
@@ -88,7 +87,7 @@ public class BatchStreams {
                     .start();
         } catch (RuntimeException e) {
             streams.decrementAndGet();
-            refuse(context, ProblemMappers.ofCalculation(e));
+            replies.sendUnread(context, ProblemMappers.ofCalculation(e));
         }
     }
 
@@ -112,14 +111,4 @@ public class BatchStreams {
         params.names().forEach(name -> parameters.put(name, params.getAll(name)));
         return parameters;
     }
-
-    /** Refuses a stream of which nothing has been read. */
-    private void refuse(RoutingContext context, Problem problem) {
-        context.response().putHeader("Connection", "close");
-        context.addEndHandler(done -> context.vertx()
-                .setTimer(LAST_WORDS, id -> context.request().connection().close()));
-        context.request().handler(nothing -> {}).resume();
-        replies.send(context, problem);
-    }
-
 }

@@ -8,6 +8,7 @@ import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ProblemMappers;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpMethod;
+import io.vertx.core.http.HttpServerRequest;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.inject.Inject;
@@ -17,6 +18,9 @@ import java.util.List;
 /** Refusals before a request reaches the resources, in the same form as theirs. */
 @Singleton
 public class Replies {
+    /** Milliseconds until a refusal has been read that the client's bytes still cross. */
+    private static final long LAST_WORDS = 200;
+
     private final ObjectMapper mapper;
 
     /** Called by the container. */
@@ -35,9 +39,7 @@ public class Replies {
     public void send(RoutingContext context, Problem problem) {
         HttpServerResponse response = context.response();
         if (problem.status() == 413 || problem.status() == 408) {
-            // the rest of the body is still on its way and is not going to be read
-            response.putHeader("Connection", "close");
-            response.endHandler(done -> context.request().connection().close());
+            leaveUnread(context);
         }
         if (problem.status() == 503) {
             response.putHeader("Retry-After", Integer.toString(ProblemMappers.RETRY_AFTER_SECONDS));
@@ -50,6 +52,23 @@ public class Replies {
             response.end();
         } else {
             response.end(Buffer.buffer(body));
+        }
+    }
+
+    /** Ends a request, whose body is not going to be read, with a problem. */
+    public void sendUnread(RoutingContext context, Problem problem) {
+        leaveUnread(context);
+        send(context, problem);
+    }
+
+    /** Drops what still arrives for a moment: a connection closed at once would take the reply with it. */
+    private static void leaveUnread(RoutingContext context) {
+        HttpServerRequest request = context.request();
+        context.response().putHeader("Connection", "close");
+        context.addEndHandler(done ->
+                context.vertx().setTimer(LAST_WORDS, id -> request.connection().close()));
+        if (!request.isEnded()) {
+            request.handler(nothing -> {}).resume();
         }
     }
 

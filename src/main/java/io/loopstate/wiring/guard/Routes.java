@@ -7,7 +7,6 @@ public final class Routes {
     /** Where many calculations go. */
     public static final String BATCH = "/v1/batch";
 
-
     private static final String VERIFY = "/v1/verify";
 
     private Routes() {}
@@ -19,7 +18,8 @@ public final class Routes {
 
     /** Whether a path is a route, with or without a slash behind it. */
     public static boolean is(String route, String path) {
-        return path.equals(route) || path.length() == route.length() + 1 && path.endsWith("/") && path.startsWith(route);
+        return path.equals(route)
+                || path.length() == route.length() + 1 && path.endsWith("/") && path.startsWith(route);
     }
 
     /** Whether a path takes part in admission: all but probes, metrics, documents and the version. */

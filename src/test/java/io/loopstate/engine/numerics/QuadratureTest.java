@@ -27,7 +27,9 @@ class QuadratureTest {
     @Test
     void integralWithoutBoundIsInfinite() {
         assertThat(Quadrature.of(x -> 1 / x, 0, 1, 1e-11).value()).isInfinite();
-        assertThat(Quadrature.of(x -> x < 0.3 ? Double.POSITIVE_INFINITY : 1, 0, 1, 1e-11).value()).isInfinite();
+        assertThat(Quadrature.of(x -> x < 0.3 ? Double.POSITIVE_INFINITY : 1, 0, 1, 1e-11)
+                        .value())
+                .isInfinite();
     }
 
     @Test

@@ -19,7 +19,11 @@ public record Basis(
         @Schema(required = true, description = "Version of the engine: same version and same request, same reply.")
         String engineVersion,
 
-        @Schema(required = true, description = "Designation, as the catalogue writes it.", examples = "R-134a")
+        @Schema(
+                required = true,
+                description =
+                        "Designation, as the catalogue writes it; brine for a liquid whose properties were given.",
+                examples = "R-134a")
         String refrigerant,
 
         @Schema(required = true) EquationOfState equationOfState,

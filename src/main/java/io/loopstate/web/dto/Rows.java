@@ -10,4 +10,7 @@ import java.lang.annotation.Target;
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
-public @interface Rows {}
+public @interface Rows {
+    /** A member of each element whose own elements are the rows, beside what the element holds else; empty where there is none. */
+    String each() default "";
+}

@@ -5,4 +5,5 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** Kinds of quantity and their units. */
 @Schema(description = "Kinds of quantity and their units.")
-public record UnitsReply(@Schema(required = true) @Rows List<UnitKind> kinds) {}
+public record UnitsReply(
+        @Schema(required = true) @Rows(each = "units") List<UnitKind> kinds) {}

@@ -2,12 +2,15 @@ package io.loopstate.web.form;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 
 /** The values of a tree in their order. */
 public final class Leaves {
@@ -42,6 +45,8 @@ public final class Leaves {
             for (Map.Entry<String, JsonNode> member : node.properties()) {
                 add(member.getValue(), child(path, member.getKey()), pointer.appendProperty(member.getKey()));
             }
+        } else if (node.isArray() && plain(node)) {
+            found.add(new Leaf(path, pointer, TextNode.valueOf(joined(node)), Optional.empty()));
         } else if (node.isArray()) {
             boolean named = named(node);
             for (int i = 0; i < node.size(); i++) {
@@ -51,6 +56,18 @@ public final class Leaves {
         } else if (!node.isNull() && !node.isMissingNode()) {
             found.add(new Leaf(path, pointer, node, Optional.empty()));
         }
+    }
+
+    /** Whether an array holds values alone, which go into one cell. */
+    private static boolean plain(JsonNode array) {
+        return !array.isEmpty()
+                && StreamSupport.stream(array.spliterator(), false).allMatch(JsonNode::isValueNode);
+    }
+
+    private static String joined(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false)
+                .map(JsonNode::asText)
+                .collect(Collectors.joining("; "));
     }
 
     /** Whether each element has a name of its own. */

@@ -27,11 +27,11 @@ public final class Renderer {
      * @param layout any form but JSON and SVG
      * @param title of the reply, for people
      * @param reply the whole reply
-     * @param rows the member whose elements are the rows; empty where the reply is one row
+     * @param type of the reply
      * @throws io.loopstate.web.problem.ProblemException where a pick means no value or several
      */
-    public static String reply(Layout layout, String title, JsonNode reply, Optional<String> rows) {
-        Sheet sheet = Selection.sheet(reply, rows, layout.picks());
+    public static String reply(Layout layout, String title, JsonNode reply, Class<?> type) {
+        Sheet sheet = Selection.sheet(reply, type, layout.picks());
         return switch (layout.form()) {
             case CSV, TSV -> SeparatedText.of(sheet, layout);
             case TXT -> single(sheet, layout);

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
 /** Chooses the values of a reply that are to be written. */
@@ -34,15 +35,15 @@ public final class Selection {
      * The sheet of a reply.
      *
      * @param reply the whole reply
-     * @param rows the member whose elements are the rows; empty where the reply is one row
+     * @param type of the reply
      * @param picks pointers or names; empty for every value
      * @throws ProblemException INVALID_REQUEST where a pick means no value or several
      */
-    public static Sheet sheet(JsonNode reply, Optional<String> rows, List<String> picks) {
-        return new Selection(reply).sheet(rows, picks);
+    public static Sheet sheet(JsonNode reply, Class<?> type, List<String> picks) {
+        return new Selection(reply).sheet(RowsOfReply.of(type), picks);
     }
 
-    private Sheet sheet(Optional<String> rows, List<String> picks) {
+    private Sheet sheet(Optional<RowsOfReply> rows, List<String> picks) {
         if (picks.size() == 1) {
             Optional<JsonNode> array = array(picks.get(0));
             if (array.isPresent()) {
@@ -51,7 +52,7 @@ public final class Selection {
         }
         boolean pointers = picks.stream().anyMatch(pick -> pick.startsWith("/"));
         if (rows.isPresent() && !pointers) {
-            List<List<Leaf>> lines = rows(reply.path(rows.get()));
+            List<List<Leaf>> lines = rows.get().in(reply);
             return Sheet.ofRows(
                     picks.isEmpty() ? lines.stream().map(this::withWarnings).toList() : picked(lines, picks));
         }
@@ -147,7 +148,7 @@ public final class Selection {
                 .toList();
         if (below.isEmpty()) {
             throw unknown(
-                    text, all.stream().map(leaf -> leaf.pointer().toString()).toList());
+                    text, all.stream().map(leaf -> leaf.pointer().toString()).toList(), List.of());
         }
         return below;
     }
@@ -178,7 +179,8 @@ public final class Selection {
         if (below.isEmpty()) {
             throw unknown(
                     name,
-                    all.stream().filter(Selection::ofReply).map(Leaf::name).toList());
+                    all.stream().filter(Selection::ofReply).map(Leaf::name).toList(),
+                    all);
         }
         return below;
     }
@@ -196,13 +198,24 @@ public final class Selection {
                                 sheet.columns().stream().map(Sheet.Column::name).toList())));
     }
 
-    private static ProblemException unknown(String pick, List<String> known) {
+    private static ProblemException unknown(String pick, List<String> known, List<Leaf> all) {
         return new ProblemException(
                 ProblemKind.INVALID_REQUEST,
                 Fault.parameter("pick", "unknown-value", "This reply has no value of this name.")
                         .withGot(pick)
                         .withAllowed(names(known))
-                        .withHint(Nearest.hint(pick, known)));
+                        .withHint(Nearest.hint(pick, withEnds(known, all))));
+    }
+
+    /** The names, and the last part of each, by which values are mostly picked. */
+    private static List<String> withEnds(List<String> known, List<Leaf> all) {
+        return Stream.concat(
+                        known.stream(),
+                        all.stream()
+                                .filter(Selection::ofReply)
+                                .map(leaf -> leaf.path().get(leaf.path().size() - 1)))
+                .distinct()
+                .toList();
     }
 
     private static String names(List<String> names) {

@@ -59,6 +59,22 @@ public final class Trust {
         return basis(input, equilibrium, null);
     }
 
+    /** The basis of a reply about a liquid of which the client gave the properties. */
+    Basis basisAsGiven(Input<?> input, Equilibrium inPlaceOf, String liquid) {
+        Basis basis = basis(input, inPlaceOf);
+        EquationOfState given =
+                new EquationOfState("none: density and heat capacity as the request gives them", null, null);
+        return new Basis(
+                basis.engineVersion(),
+                liquid,
+                given,
+                null,
+                null,
+                basis.referenceState(),
+                basis.atmosphere(),
+                basis.unitSystem());
+    }
+
     /** The basis of a reply that can hold transport properties. */
     Basis basisWithTransport(Input<?> input) {
         return basis(

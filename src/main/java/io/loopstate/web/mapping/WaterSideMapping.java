@@ -17,6 +17,7 @@ import java.util.function.Function;
 /** The water of a condenser or chiller. */
 public final class WaterSideMapping {
     private static final String WATER = "R-718";
+    private static final String BRINE = "brine";
     /** Pa: what stands in a pipe of a building; it changes nothing that shows. */
     private static final double USUAL_PRESSURE = 300e3;
 
@@ -82,7 +83,9 @@ public final class WaterSideMapping {
                 out.of(QuantityKind.THERMAL_CONDUCTANCE, optional(figures, AirFigures.Refrigerant::conductance)),
                 figures.tower().map(tower -> tower(out, tower)).orElse(null),
                 trust.working(input, result.steps()),
-                trust.basis(input, input.equilibrium(WATER)),
+                input.request().density() == null
+                        ? trust.basis(input, input.equilibrium(WATER))
+                        : trust.basisAsGiven(input, input.equilibrium(WATER), BRINE),
                 trust.warnings(input, result.findings(), UnitSlips.WATER_SIDE),
                 trust.airCautions());
     }

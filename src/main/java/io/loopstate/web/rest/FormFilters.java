@@ -2,7 +2,6 @@ package io.loopstate.web.rest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.loopstate.web.dto.Rows;
 import io.loopstate.web.dto.Version;
 import io.loopstate.web.form.Form;
 import io.loopstate.web.form.Layout;
@@ -23,7 +22,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.lang.annotation.Annotation;
-import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -47,18 +45,6 @@ public class FormFilters {
 
     /** Routes that write forms of their own. */
     private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify");
-
-    private static final ClassValue<Optional<String>> ROWS = new ClassValue<>() {
-        @Override
-        protected Optional<String> computeValue(Class<?> type) {
-            return type.isRecord()
-                    ? Arrays.stream(type.getRecordComponents())
-                            .filter(component -> component.isAnnotationPresent(Rows.class))
-                            .map(RecordComponent::getName)
-                            .findFirst()
-                    : Optional.empty();
-        }
-    };
 
     private final ObjectMapper mapper;
     private final Version version;
@@ -162,7 +148,7 @@ public class FormFilters {
                 response.setEntity(Renderer.rounded(tree, layout), NONE, mediaType(Form.JSON));
             } else {
                 String title = request.getUriInfo().getPath().substring(VERSION_PREFIX.length());
-                String text = Renderer.reply(layout, title, tree, ROWS.get(entity.getClass()));
+                String text = Renderer.reply(layout, title, tree, entity.getClass());
                 response.setEntity(text, NONE, mediaType(layout.form()));
             }
             return response.getEntity();

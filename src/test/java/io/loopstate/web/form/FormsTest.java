@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.web.dto.UnitsReply;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -46,7 +46,7 @@ class FormsTest {
     }
 
     private static String write(String query) throws Exception {
-        return Renderer.reply(layout(query), "title", reply(), Optional.empty());
+        return Renderer.reply(layout(query), "title", reply(), Object.class);
     }
 
     @ParameterizedTest
@@ -134,6 +134,25 @@ class FormsTest {
                                 .singleElement()
                                 .satisfies(fault -> assertThat(fault.code()).isEqualTo(code))
                                 .satisfies(fault -> assertThat(fault.got()).isEqualTo(pick)));
+    }
+
+    @Test
+    void hintKnowsTheEndsOfNames() {
+        assertThatThrownBy(() -> write("format=txt&pick=presureRatio"))
+                .isInstanceOfSatisfying(
+                        ProblemException.class,
+                        refusal -> assertThat(refusal.problem().errors().get(0).hint())
+                                .isEqualTo("Did you mean pressureRatio?"));
+    }
+
+    @Test
+    void listOfWordsIsOneCell() throws Exception {
+        JsonNode units = new ObjectMapper()
+                .readTree(
+                        "{\"kinds\": [{\"kind\": \"length\", \"units\": [{\"unit\": \"m\", \"spellings\": [\"meter\", \"metre\"]},"
+                                + " {\"unit\": \"ft\", \"spellings\": [\"foot\"]}]}]}");
+        assertThat(Renderer.reply(layout("format=csv"), "title", units, UnitsReply.class))
+                .isEqualTo("kind,unit,spellings\r\nlength,m,meter; metre\r\nlength,ft,foot\r\n");
     }
 
     @Test

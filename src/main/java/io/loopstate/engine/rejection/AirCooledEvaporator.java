@@ -15,10 +15,8 @@ import io.loopstate.engine.cycle.SaturationTemperatures;
 import io.loopstate.engine.cycle.Step;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.property.Phase;
-import io.loopstate.engine.property.State;
 import io.loopstate.engine.rejection.EvaporatorCoil.Operating;
 import java.util.List;
 import java.util.Objects;
@@ -68,12 +66,12 @@ public final class AirCooledEvaporator {
             double atmosphere,
             AirSide.Air entering,
             AirSide.Airflow airflow,
-            Inlet inlet,
+            EvaporatorFeed inlet,
             OutletCondition outlet,
             Optional<Load> load,
             Optional<AirSide.Air> leaving,
             Optional<SaturationLevel> evaporating,
-            Optional<Conductances> conductance,
+            Optional<EvaporatorConductance> conductance,
             Fan fan,
             Dirt dirt,
             OptionalDouble cleanConductance,
@@ -92,70 +90,6 @@ public final class AirCooledEvaporator {
             if (evaporating.isPresent() == conductance.isPresent() || load.isPresent() == leaving.isPresent()) {
                 throw new IllegalArgumentException("a level or a conductance, a load or the leaving air");
             }
-        }
-    }
-
-    /**
-     * Conductances of a whole coil by what it does, dry.
-     *
-     * @param boiling if all of it boiled, W/K
-     * @param superheating if all of it superheated, W/K
-     */
-    public record Conductances(double boiling, double superheating) {
-        public Conductances {
-            Require.positive("conductance", boiling);
-            Require.positive("superheatingConductance", superheating);
-        }
-
-        Conductances at(Fan fan, Dirt dirt) {
-            double blown = fan.conductance();
-            return new Conductances(dirt.under(blown * boiling), dirt.under(blown * superheating));
-        }
-    }
-
-    /**
-     * How the refrigerant arrives: by the quality behind the valve, or as liquid before it.
-     *
-     * @param quality kg/kg behind the valve
-     * @param liquidTemperature K before the valve
-     * @param liquidPressure Pa before the valve; without it the liquid is taken as saturated
-     */
-    public record Inlet(OptionalDouble quality, OptionalDouble liquidTemperature, OptionalDouble liquidPressure) {
-        public Inlet {
-            Require.positive("liquidTemperature", liquidTemperature);
-            Require.positive("liquidPressure", liquidPressure);
-            if (quality.isPresent() == liquidTemperature.isPresent()) {
-                throw new IllegalArgumentException("a quality or a liquid temperature");
-            }
-            quality.ifPresent(share -> Require.properShare("inletQuality", share));
-        }
-
-        EvaporatorInlet at(Equilibrium equilibrium) {
-            return quality.isPresent()
-                    ? EvaporatorInlet.quality(quality.getAsDouble())
-                    : EvaporatorInlet.enthalpy(enthalpy(equilibrium));
-        }
-
-        private double enthalpy(Equilibrium equilibrium) {
-            double temperature = liquidTemperature.orElseThrow();
-            if (liquidPressure.isEmpty()) {
-                return Inputs.trace(
-                        "liquidTemperature",
-                        () -> equilibrium
-                                .saturationAtTemperature(temperature)
-                                .bubble()
-                                .specificEnthalpy());
-            }
-            State state = Inputs.trace(
-                    "liquidTemperature",
-                    () -> equilibrium.atPressureTemperature(liquidPressure.getAsDouble(), temperature));
-            if (state.phase() == Phase.VAPOR || state.phase() == Phase.TWO_PHASE) {
-                throw EngineException.of(
-                                ErrorCode.CONTRADICTORY_INPUTS,
-                                "At this pressure and temperature there is no liquid before the valve: check both readings.")
-                        .about("liquidPressure");
-            }
-            return state.specificEnthalpy();
         }
     }
 
@@ -184,7 +118,7 @@ public final class AirCooledEvaporator {
             Point outlet,
             SaturationTemperatures evaporating,
             Operating operating,
-            Conductances conductance,
+            EvaporatorConductance conductance,
             CoilAir air,
             MoistAir entering,
             MoistAir leaving,
@@ -247,7 +181,7 @@ public final class AirCooledEvaporator {
                                     + " refrigerant warmer than the air. Check airflow, air and refrigerant temperatures.")
                     .about(spec.leaving().isPresent() ? "leaving.dryBulb" : "evaporating");
         }
-        Conductances conductance = new Conductances(found, found);
+        EvaporatorConductance conductance = new EvaporatorConductance(found, found);
         Operating operating =
                 new EvaporatorCoil(equilibrium, found, found, air).operating(pressure, load, inlet, spec.outlet());
         boolean blind =
@@ -293,7 +227,7 @@ public final class AirCooledEvaporator {
 
     private static Result predict(Spec spec, CoilAir rated, EvaporatorInlet inlet) {
         CoilAir air = rated.times(spec.fan().airflow());
-        Conductances conductance = spec.conductance().orElseThrow().at(spec.fan(), spec.dirt());
+        EvaporatorConductance conductance = spec.conductance().orElseThrow().at(spec.fan(), spec.dirt());
         EvaporatorCoil coil =
                 new EvaporatorCoil(spec.equilibrium(), conductance.boiling(), conductance.superheating(), air);
         Operating operating;
@@ -307,10 +241,10 @@ public final class AirCooledEvaporator {
         return result(spec, conductance, air, operating);
     }
 
-    private static Result result(Spec spec, Conductances conductance, CoilAir air, Operating operating) {
+    private static Result result(Spec spec, EvaporatorConductance conductance, CoilAir air, Operating operating) {
         Equilibrium equilibrium = spec.equilibrium();
         double pressure = operating.pressure();
-        requireExpansion(spec, pressure);
+        spec.inlet().requireExpansion(equilibrium, pressure);
         SaturationTemperatures evaporating = SaturationTemperatures.of(pressure, operating.saturation());
         double over = operating.outlet().temperature() - evaporating.dew();
         boolean wet = operating.outlet().phase() == Phase.TWO_PHASE;
@@ -338,30 +272,5 @@ public final class AirCooledEvaporator {
                 List.of());
         return bare.with(
                 EvaporatorFindings.of(spec, bare), spec.explain() ? EvaporatorWorking.of(spec, bare) : List.of());
-    }
-
-    /** A valve only lowers the pressure. */
-    private static void requireExpansion(Spec spec, double evaporating) {
-        if (spec.inlet().liquidTemperature().isEmpty()) {
-            return;
-        }
-        boolean measured = spec.inlet().liquidPressure().isPresent();
-        double liquid = measured
-                ? spec.inlet().liquidPressure().getAsDouble()
-                : spec.equilibrium()
-                        .saturationAtTemperature(
-                                spec.inlet().liquidTemperature().getAsDouble())
-                        .bubble()
-                        .pressure();
-        if (!(liquid > evaporating)) {
-            throw EngineException.of(
-                            ErrorCode.CONTRADICTORY_INPUTS,
-                            "The liquid stands at no more than the evaporating pressure: nothing would flow through the valve.",
-                            Variable.PRESSURE,
-                            liquid,
-                            evaporating,
-                            Double.NaN)
-                    .about(measured ? "liquidPressure" : "liquidTemperature");
-        }
     }
 }

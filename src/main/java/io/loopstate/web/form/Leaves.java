@@ -22,8 +22,13 @@ public final class Leaves {
 
     /** Every value below a node. */
     public static List<Leaf> of(JsonNode node) {
+        return of(node, List.of());
+    }
+
+    /** The same with names in front. */
+    static List<Leaf> of(JsonNode node, List<String> owner) {
         Leaves leaves = new Leaves();
-        leaves.add(node, List.of(), JsonPointer.empty());
+        leaves.add(node, owner, JsonPointer.empty());
         return leaves.found;
     }
 

@@ -46,7 +46,7 @@ record RowsOfReply(String member, String each) {
                 owner.remove(each);
                 for (JsonNode inner : element.path(each)) {
                     List<Leaf> row = new ArrayList<>(Leaves.of(owner));
-                    row.addAll(Leaves.of(inner));
+                    row.addAll(Leaves.of(inner, List.of(each)));
                     rows.add(row);
                 }
             }

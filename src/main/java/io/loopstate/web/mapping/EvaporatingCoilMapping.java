@@ -4,6 +4,8 @@ import io.loopstate.engine.air.EnthalpyDatum;
 import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.rejection.AirCooledEvaporator;
 import io.loopstate.engine.rejection.EvaporatorCoil;
+import io.loopstate.engine.rejection.EvaporatorConductance;
+import io.loopstate.engine.rejection.EvaporatorFeed;
 import io.loopstate.engine.rejection.EvaporatorZone;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.EvaporatingCoilReply;
@@ -41,7 +43,7 @@ public final class EvaporatingCoilMapping {
                 input.atmosphere().pressure(),
                 AirSideMapping.air(input, "entering"),
                 AirSideMapping.airflow(request.airflow()),
-                new AirCooledEvaporator.Inlet(
+                new EvaporatorFeed(
                         request.inletQuality() == null
                                 ? OptionalDouble.empty()
                                 : OptionalDouble.of(request.inletQuality()),
@@ -95,9 +97,9 @@ public final class EvaporatingCoilMapping {
                 : OutletCondition.quality(request.evaporatorOutletQuality());
     }
 
-    private static Optional<AirCooledEvaporator.Conductances> conductance(EvaporatingCoilRequest request) {
+    private static Optional<EvaporatorConductance> conductance(EvaporatingCoilRequest request) {
         return Optional.ofNullable(request.conductance())
-                .map(boiling -> new AirCooledEvaporator.Conductances(
+                .map(boiling -> new EvaporatorConductance(
                         boiling.value(),
                         Si.optional(request.superheatingConductance()).orElse(boiling.value())));
     }

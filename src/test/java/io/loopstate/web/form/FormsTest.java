@@ -152,7 +152,7 @@ class FormsTest {
                         "{\"kinds\": [{\"kind\": \"length\", \"units\": [{\"unit\": \"m\", \"spellings\": [\"meter\", \"metre\"]},"
                                 + " {\"unit\": \"ft\", \"spellings\": [\"foot\"]}]}]}");
         assertThat(Renderer.reply(layout("format=csv"), "title", units, UnitsReply.class))
-                .isEqualTo("kind,unit,spellings\r\nlength,m,meter; metre\r\nlength,ft,foot\r\n");
+                .isEqualTo("kind,unitsUnit,unitsSpellings\r\nlength,m,meter; metre\r\nlength,ft,foot\r\n");
     }
 
     @Test

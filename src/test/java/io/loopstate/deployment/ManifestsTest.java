@@ -3,6 +3,9 @@ package io.loopstate.deployment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import io.fabric8.kubernetes.api.model.Container;
 import io.fabric8.kubernetes.api.model.HasMetadata;
 import io.fabric8.kubernetes.api.model.PodSpec;
@@ -69,6 +72,38 @@ class ManifestsTest {
         }
     }
 
+    /** What holds of an overlay without the tool that builds it: its files exist, and what it changes does. */
+    @ParameterizedTest
+    @ValueSource(strings = {"base", "overlays/dev", "overlays/production"})
+    void kustomizationNamesWhatExists(String folder) throws IOException {
+        JsonNode kustomization = new ObjectMapper(new YAMLFactory())
+                .readTree(ROOT.resolve(folder).resolve("kustomization.yaml").toFile());
+        assertThat(kustomization.fieldNames())
+                .toIterable()
+                .isSubsetOf("apiVersion", "kind", "namespace", "labels", "resources", "replicas", "images");
+        kustomization
+                .get("resources")
+                .forEach(resource -> assertThat(ROOT.resolve(folder).resolve(resource.textValue()))
+                        .exists());
+        Deployment deployment = (Deployment)
+                SERIALIZATION.<HasMetadata>unmarshal(Files.readString(ROOT.resolve("base/deployment.yaml")));
+        kustomization
+                .path("replicas")
+                .forEach(replicas -> assertThat(replicas.get("name").textValue())
+                        .isEqualTo(deployment.getMetadata().getName()));
+        String image = deployment
+                .getSpec()
+                .getTemplate()
+                .getSpec()
+                .getContainers()
+                .get(0)
+                .getImage();
+        kustomization
+                .path("images")
+                .forEach(change -> assertThat(image.split(":")[0])
+                        .isEqualTo(change.get("name").textValue()));
+    }
+
     @Test
     void podsAreConfined() throws IOException {
         Deployment deployment = (Deployment)
@@ -84,6 +119,7 @@ class ManifestsTest {
         assertThat(container.getResources().getLimits()).containsKey("memory");
     }
 
+    /** With the tool itself, where it is installed; without it {@link #kustomizationNamesWhatExists} has to do. */
     @ParameterizedTest
     @ValueSource(strings = {"dev", "production"})
     void overlayIsBuilt(String overlay) throws IOException, InterruptedException {

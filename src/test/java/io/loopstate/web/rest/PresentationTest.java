@@ -132,7 +132,8 @@ class PresentationTest {
         Http.get(STATE + "&format=txt&pick=presure").statusCode(400).contentType("application/problem+json");
         Http.get(STATE + "&format=txt&pick=presure&errors=inline")
                 .statusCode(200)
-                .body(equalTo("#ERR UNKNOWN_VALUE: pick: This reply has no value of this name."));
+                .body(equalTo(
+                        "#ERR UNKNOWN_VALUE: pick: This reply has no value of this name." + " Did you mean pressure?"));
     }
 
     @Test

@@ -35,12 +35,17 @@ public final class Http {
 
     /** A POST of a body of any type; the header says exactly this. */
     public static ValidatableResponse post(String target, String type, String body) {
+        return post(target, type, body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same of bytes. */
+    public static ValidatableResponse post(String target, String type, byte[] body) {
         return given().urlEncodingEnabled(false)
                 .config(RestAssured.config()
                         .encoderConfig(EncoderConfig.encoderConfig()
                                 .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
                 .header("Content-Type", type)
-                .body(body.getBytes(StandardCharsets.UTF_8))
+                .body(body)
                 .post(target)
                 .then();
     }

@@ -31,9 +31,14 @@ public final class RawHttp {
 
     /** One request with a body in chunks, so that its length is not announced. */
     public static Reply sendInChunks(URI server, String target, String chunk, int count) {
+        return sendInChunks(server, target, "application/json", chunk, count);
+    }
+
+    /** The same of another type. */
+    public static Reply sendInChunks(URI server, String target, String type, String chunk, int count) {
         String size = Integer.toHexString(chunk.length());
         String body = (size + "\r\n" + chunk + "\r\n").repeat(count) + "0\r\n\r\n";
-        String head = head("POST", target, "Content-Type: application/json", "Transfer-Encoding: chunked");
+        String head = head("POST", target, "Content-Type: " + type, "Transfer-Encoding: chunked");
         return exchange(server, head + "\r\n" + body);
     }
 

@@ -27,4 +27,14 @@ public interface RowFormat {
 
     /** What stands below the answers; a problem says why rows at the end were not answered. */
     byte[] end(Tally tally, Optional<Problem> problem);
+
+    /** Whether the summary follows the body as a trailer. */
+    default boolean summaryInTrailer() {
+        return false;
+    }
+
+    /** The summary for a trailer: ASCII on one line. */
+    default String trailer(Tally tally, Optional<Problem> problem) {
+        throw new UnsupportedOperationException("no trailer");
+    }
 }

@@ -13,8 +13,11 @@ public final class Tally {
     private final Map<Integer, Long> statuses = new TreeMap<>();
     private long count;
 
-    /** Counts one answer. */
+    /** Counts one answer; what answers no row is not counted. */
     public void add(int status) {
+        if (status == Answered.NO_ROW) {
+            return;
+        }
         statuses.merge(status, 1L, Long::sum);
         count++;
     }
@@ -25,7 +28,7 @@ public final class Tally {
     }
 
     /** What was counted, with the reason for which rows were left unanswered. */
-    BatchSummary summary(Optional<Problem> problem) {
+    public BatchSummary summary(Optional<Problem> problem) {
         long succeeded = statuses.getOrDefault(OK, 0L);
         List<StatusCount> counts = statuses.entrySet().stream()
                 .map(entry -> new StatusCount(entry.getKey(), entry.getValue()))

@@ -56,7 +56,8 @@ public final class Renderer {
         };
     }
 
-    private static String inline(Problem problem) {
+    /** A refusal on one line, for a cell. */
+    public static String inline(Problem problem) {
         Stream<String> faults = problem.errors().isEmpty()
                 ? Stream.of(constant(problem.code()) + ": " + problem.detail())
                 : problem.errors().stream().map(Renderer::inline);

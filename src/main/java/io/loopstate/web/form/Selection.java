@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -41,6 +42,30 @@ public final class Selection {
      */
     public static Sheet sheet(JsonNode reply, Class<?> type, List<String> picks) {
         return new Selection(reply).sheet(RowsOfReply.of(type), picks);
+    }
+
+    /**
+     * The values of a reply that is one row among many, with the codes of its warnings behind them.
+     *
+     * @param picks pointers or names; empty for every value
+     * @param unknown told of a pick that means no value of this reply or several; it is left out
+     */
+    public static List<Leaf> row(JsonNode reply, List<String> picks, BiConsumer<String, ProblemException> unknown) {
+        Selection selection = new Selection(reply);
+        if (picks.isEmpty()) {
+            return selection.withWarnings(
+                    selection.all.stream().filter(Selection::ofReply).toList());
+        }
+        List<Leaf> chosen = new ArrayList<>();
+        for (String pick : picks) {
+            try {
+                chosen.addAll(leaves(pick, selection.all));
+            } catch (ProblemException e) {
+                unknown.accept(pick, e);
+            }
+        }
+        selection.warnings().ifPresent(chosen::add);
+        return chosen;
     }
 
     private Sheet sheet(Optional<RowsOfReply> rows, List<String> picks) {
@@ -107,18 +132,23 @@ public final class Selection {
     /** Warnings as codes, and the engine's version: what a number should not be parted from. */
     private List<Leaf> withWarnings(List<Leaf> leaves) {
         List<Leaf> more = new ArrayList<>(leaves);
-        if (reply.path("warnings").isArray()) {
-            String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
-                    .map(warning -> warning.path("code").asText())
-                    .collect(Collectors.joining("; "));
-            more.add(new Leaf(
-                    List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
-        }
+        warnings().ifPresent(more::add);
         all.stream()
                 .filter(leaf -> leaf.pointer().equals(ENGINE_VERSION))
                 .forEach(leaf ->
                         more.add(new Leaf(List.of("engineVersion"), leaf.pointer(), leaf.value(), Optional.empty())));
         return more;
+    }
+
+    private Optional<Leaf> warnings() {
+        if (!reply.path("warnings").isArray()) {
+            return Optional.empty();
+        }
+        String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
+                .map(warning -> warning.path("code").asText())
+                .collect(Collectors.joining("; "));
+        return Optional.of(new Leaf(
+                List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
     }
 
     /** The values that a pick means: one, or all below an object. */

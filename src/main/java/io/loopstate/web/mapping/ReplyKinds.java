@@ -3,10 +3,14 @@ package io.loopstate.web.mapping;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.Quantity;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** The kinds of the quantities of a reply, by the same declarations that the contract is written from. */
@@ -29,6 +33,23 @@ public final class ReplyKinds {
                 .map(component -> below(reply, component, names))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** Whether replies of a type may have a member of this name anywhere; records and lists are looked through. */
+    public static boolean mayHave(Class<?> reply, String name) {
+        return mayHave(reply, name, new HashSet<>());
+    }
+
+    private static boolean mayHave(Type type, String name, Set<Type> seen) {
+        if (type instanceof ParameterizedType list) {
+            return Arrays.stream(list.getActualTypeArguments()).anyMatch(element -> mayHave(element, name, seen));
+        }
+        if (!(type instanceof Class<?> record) || !record.isRecord() || !seen.add(type)) {
+            return false;
+        }
+        return Arrays.stream(record.getRecordComponents())
+                .anyMatch(component ->
+                        component.getName().equals(name) || mayHave(component.getGenericType(), name, seen));
     }
 
     private static Optional<QuantityKind> below(Object owner, RecordComponent component, List<String> names) {

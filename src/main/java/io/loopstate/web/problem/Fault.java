@@ -73,6 +73,11 @@ public record Fault(
         return new Fault(place, parameter, code, detail, got, allowed, hint, candidates);
     }
 
+    /** The same fault of a parameter that the client knows by another name. */
+    public Fault atParameter(String name) {
+        return new Fault(pointer, name, code, detail, got, allowed, hint, candidates);
+    }
+
     /** The same fault with what was sent, shortened to what a person reads at a glance. */
     public Fault withGot(String sent) {
         return new Fault(pointer, parameter, code, detail, Shorten.text(sent), allowed, hint, candidates);

@@ -45,7 +45,11 @@ public class BatchResource {
                     + "for more, one JSON object a line (application/x-ndjson, application/jsonl): such a stream is answered while "
                     + "it is read, line by line, with up to 1000000 lines of up to 64 KiB, empty ones left out; whoever reads "
                     + "slowly slows the calculation. The limits are settings of the service. Pointers in problems count from the row. "
-                    + "Options in the query hold for every row that does not say otherwise.";
+                    + "Options in the query hold for every row that does not say otherwise. A table (text/csv) is about the one calculation in "
+                    + "the query: its headings are the names of a query, with the unit of bare numbers behind an underscore "
+                    + "(suctionPressure_psig); columns=ours:theirs,... renames headings, pass=heading,... lets columns through, "
+                    + "pick chooses results. The table comes back with the results, status and error behind its columns; those of the "
+                    + "first 64 rows are its results.";
 
     private final ObjectMapper mapper;
     private final Exchange exchange;
@@ -68,6 +72,36 @@ public class BatchResource {
             in = ParameterIn.QUERY,
             description = "The calculation of rows that name none, by its path below /v1.",
             schema = @Schema(type = SchemaType.STRING, examples = "cycle-points/design"))
+    @Parameter(
+            name = "columns",
+            in = ParameterIn.QUERY,
+            description = "Of a table: what its headings mean, ours:theirs with commas between.",
+            schema = @Schema(type = SchemaType.STRING, examples = "suctionPressure_psig:Suction"))
+    @Parameter(
+            name = "pass",
+            in = ParameterIn.QUERY,
+            description = "Of a table: headings of columns that hold no input and are let through.",
+            schema = @Schema(type = SchemaType.STRING, examples = "Visit,Technician"))
+    @Parameter(
+            name = "pick",
+            in = ParameterIn.QUERY,
+            description = "Of a table: names or pointers of results, with commas between; all of them where absent.",
+            schema = @Schema(type = SchemaType.STRING, examples = "superheat,subcooling"))
+    @Parameter(
+            name = "sep",
+            in = ParameterIn.QUERY,
+            description = "Of a table: comma, semicolon, tab or pipe; a comma, or with dec=, a semicolon where absent.",
+            schema = @Schema(type = SchemaType.STRING, examples = "semicolon"))
+    @Parameter(
+            name = "digits",
+            in = ParameterIn.QUERY,
+            description = "Of a table: significant digits of results; all of them where absent.",
+            schema = @Schema(type = SchemaType.INTEGER, minimum = "1", maximum = "17"))
+    @Parameter(
+            name = "bom",
+            in = ParameterIn.QUERY,
+            description = "Of a table: 1 for a byte order mark at the beginning.",
+            schema = @Schema(type = SchemaType.STRING, examples = "1"))
     @APIResponse(
             responseCode = "200",
             description = "The answers; rows that were refused are among them.",
@@ -79,7 +113,13 @@ public class BatchResource {
                                 @Schema(
                                         type = SchemaType.STRING,
                                         description =
-                                                "One BatchAnswer a line, then one line {\"summary\": BatchSummary}."))
+                                                "One BatchAnswer a line, then one line {\"summary\": BatchSummary}.")),
+                @Content(
+                        mediaType = "text/csv",
+                        schema =
+                                @Schema(
+                                        type = SchemaType.STRING,
+                                        description = "The table with results, status and error behind its columns."))
             })
     public StreamingOutput batch(
             @RequestBody(
@@ -91,7 +131,13 @@ public class BatchResource {
                                 @Content(
                                         mediaType = "application/x-ndjson",
                                         schema =
-                                                @Schema(type = SchemaType.STRING, description = "One BatchRow a line."))
+                                                @Schema(
+                                                        type = SchemaType.STRING,
+                                                        description = "One BatchRow a line.")),
+                                @Content(
+                                        mediaType = "text/csv",
+                                        schema =
+                                                @Schema(type = SchemaType.STRING, description = "A table with a head."))
                             })
                     JsonNode body,
             @Context UriInfo uri) {

@@ -2,9 +2,11 @@ package io.loopstate.wiring.batch;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.batch.BatchQuery;
+import io.loopstate.web.batch.CsvFormat;
 import io.loopstate.web.batch.JsonRows;
 import io.loopstate.web.batch.NdjsonFormat;
 import io.loopstate.web.batch.RowFormat;
+import io.loopstate.web.batch.TableQuery;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.problem.ProblemMappers;
 import io.loopstate.wiring.guard.Order;
@@ -22,14 +24,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Takes streams of rows out of the way of other requests: their bodies are answered while they are read. */
 @ApplicationScoped
 public class BatchStreams {
     private static final Set<String> LINES =
             Set.of("application/x-ndjson", "application/ndjson", "application/jsonl", "application/x-jsonlines");
+
+    private static final Pattern CHARSET =
+            Pattern.compile(";\\s*charset\\s*=\\s*\"?([^\\s;\"]+)", Pattern.CASE_INSENSITIVE);
 
     private final ObjectMapper mapper;
     private final Exchange exchange;
@@ -53,12 +61,18 @@ public class BatchStreams {
     public static boolean isStream(HttpServerRequest request) {
         return request.method().equals(HttpMethod.POST)
                 && Routes.is(Routes.BATCH, request.path())
-                && LINES.contains(type(request));
+                && (LINES.contains(type(request)) || TableQuery.reads(type(request)));
     }
 
     private static String type(HttpServerRequest request) {
         String type = request.getHeader("Content-Type");
         return type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** The charset of a body, empty where none is named. */
+    private static String charset(HttpServerRequest request) {
+        Matcher charset = CHARSET.matcher(Objects.requireNonNullElse(request.getHeader("Content-Type"), ""));
+        return charset.find() ? charset.group(1) : "";
     }
 
     void filter(@Observes Filters filters) {
@@ -92,8 +106,13 @@ public class BatchStreams {
     }
 
     private RowFormat format(HttpServerRequest request) {
-        BatchQuery query = BatchQuery.read(parameters(request.params()), List.of(), exchange);
+        Map<String, List<String>> parameters = parameters(request.params());
         int longest = Math.toIntExact(settings.rowSize().asLongValue());
+        if (TableQuery.reads(type(request))) {
+            TableQuery table = TableQuery.read(parameters, type(request), charset(request), exchange);
+            return new CsvFormat(mapper, exchange, table, longest);
+        }
+        BatchQuery query = BatchQuery.read(parameters, List.of(), exchange);
         JsonRows rows = new JsonRows(mapper, exchange, query, longest, ProblemMappers::ofCalculation);
         return new NdjsonFormat(rows, longest);
     }

@@ -29,6 +29,8 @@ public final class RowStream {
     private static final int WRITE_BYTES = 64 * 1024;
     private static final int QUEUE_BYTES = 256 * 1024;
     private static final long PATIENCE_MILLISECONDS = 2_000;
+    /** Trailer with the summary of rows in whose form it has no place. */
+    private static final String SUMMARY = "Batch-Summary";
 
     /**
      * Limits of a stream.
@@ -64,6 +66,7 @@ public final class RowStream {
     private final OrderedWork<Row> work;
     private final Tally tally = new Tally();
 
+    private final int leadingRows;
     private List<Row> leading = new ArrayList<>();
     private Stage stage;
     private boolean asked;
@@ -95,7 +98,8 @@ public final class RowStream {
         this.refuse = refuse;
         this.done = done;
         splitter = format.splitter();
-        stage = format.leading() > 0 ? Stage.GATHERING : Stage.RUNNING;
+        leadingRows = Math.min(format.leading(), bounds.rows());
+        stage = leadingRows > 0 ? Stage.GATHERING : Stage.RUNNING;
         work = new OrderedWork<>(
                 threads,
                 bounds.threads(),
@@ -191,9 +195,9 @@ public final class RowStream {
         Optional<Row> row = next();
         while (row.isPresent()) {
             leading.add(row.get());
-            row = leading.size() < format.leading() ? next() : Optional.empty();
+            row = leading.size() < leadingRows ? next() : Optional.empty();
         }
-        if (leading.size() == format.leading() || ended) {
+        if (leading.size() == leadingRows || ended) {
             stage = Stage.BEGINNING;
             List<Row> rows = leading;
             leading = List.of();
@@ -221,9 +225,7 @@ public final class RowStream {
         if (stage == Stage.BEGINNING) {
             Buffer bytes = Buffer.buffer();
             answers.forEach(answer -> {
-                if (answer.status() != Answered.NO_ROW) {
-                    tally.add(answer.status());
-                }
+                tally.add(answer.status());
                 bytes.appendBytes(answer.bytes());
             });
             write(bytes);
@@ -239,12 +241,19 @@ public final class RowStream {
     private Buffer headed(Buffer bytes) {
         if (!response.headWritten()) {
             response.setChunked(true).putHeader("Content-Type", format.contentType());
+            if (format.summaryInTrailer()) {
+                response.putHeader("Trailer", SUMMARY);
+            }
         }
         return bytes;
     }
 
     private void finish() {
-        response.end(headed(Buffer.buffer(format.end(tally, problem))));
+        Buffer last = headed(Buffer.buffer(format.end(tally, problem)));
+        if (format.summaryInTrailer()) {
+            response.putTrailer(SUMMARY, format.trailer(tally, problem));
+        }
+        response.end(last);
         discard();
     }
 

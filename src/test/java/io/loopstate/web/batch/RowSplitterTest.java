@@ -38,26 +38,50 @@ class RowSplitterTest {
     /** RFC 4180, section 2, rules 6 and 7. */
     @Test
     void recordsKeepLineFeedsBetweenQuotes() {
-        String text = "a,\"b\nc\"\r\n\"d\"\"\n\",e\r\n\"\"\r\nf";
-        assertThat(texts(RowSplitter.records(20), text)).containsExactly("a,\"b\nc\"", "\"d\"\"\n\",e", "\"\"", "f");
+        String text = "a,\"b\r\n\r\nc\"\r\n\"d\"\"\n\",e\r\n\"\"\r\n\r\nf";
+        assertThat(texts(records(20), text)).containsExactly("a,\"b\r\n\r\nc\"", "\"d\"\"\n\",e", "\"\"", "f");
+    }
+
+    @Test
+    void quoteWithinACellOpensNothing() {
+        assertThat(texts(records(20), "5\" pipe,a\nb,\"c\"d\",e\nf\n"))
+                .containsExactly("5\" pipe,a", "b,\"c\"d\",e", "f");
     }
 
     @Test
     void quoteThatNobodyClosesCostsItsOwnRow() {
-        List<Row> rows = rows(RowSplitter.records(LONGEST), "a,\"b" + "\nx".repeat(20) + "\nc,d\ne,f\n", 3);
-        assertThat(rows.get(0).tooLong()).isTrue();
-        assertThat(texts(rows).subList(rows.size() - 2, rows.size())).containsExactly("c,d", "e,f");
+        List<String> behind = texts(records(1000), "a,\"b\nc,d\ne,\"f\ng\"\n");
+        // The quote of e closes that of b; what follows is a row of its own again.
+        assertThat(behind).containsExactly("a,\"b\nc,d\ne,\"f", "g\"");
+        assertThat(texts(records(1000), "a,\"b\nc,d\r\ne,f")).containsExactly("a,\"b", "c,d", "e,f");
+        assertThat(texts(records(1000), "a,\"b" + "\nx".repeat(100) + "\nc,d\n"))
+                .hasSize(102)
+                .startsWith("a,\"b", "x")
+                .endsWith("x", "c,d");
+        assertThat(texts(records(LONGEST), "a,\"b\n0123456789\nc\n")).containsExactly("a,\"b", "0123456789", "c");
+        assertThat(texts(records(LONGEST), "\"" + "x".repeat(30) + "\nc\n")).containsExactly("too long", "c");
+    }
+
+    @Test
+    void longRecordIsMarkedAndTheNextIsNot() {
+        List<Row> rows = rows(records(LONGEST), "0123456789\r\n0123456789a\n" + "x".repeat(50) + "\nshort", 7);
+        assertThat(rows.stream().map(Row::tooLong)).containsExactly(false, true, true, false);
     }
 
     @Test
     void cutsOnTheWayChangeNothing() {
-        String text = "\uFEFFab\ncd,\"e\nf\"\r\n\n" + "y".repeat(30) + "\n°F\nlast";
-        List<String> whole = texts(RowSplitter.records(LONGEST), text);
+        String text = "\uFEFFab\ncd,\"e\nf\"\r\n\n" + "y".repeat(30) + "\n°F\n\"open\nnext\nlast";
+        List<String> whole = texts(records(LONGEST), text);
+        assertThat(whole).containsExactly("ab", "cd,\"e\nf\"", "too long", "°F", "\"open", "next", "last");
         Random random = new Random(20_260_111);
         for (int i = 0; i < 200; i++) {
-            assertThat(texts(rows(RowSplitter.records(LONGEST), text, 1 + random.nextInt(12))))
+            assertThat(texts(rows(records(LONGEST), text, 1 + random.nextInt(12))))
                     .isEqualTo(whole);
         }
+    }
+
+    private static RowSplitter records(int longest) {
+        return RowSplitter.records(longest, ',');
     }
 
     private static List<String> texts(RowSplitter splitter, String text) {
@@ -79,7 +103,9 @@ class RowSplitterTest {
                 rows.add(row.get());
             }
         }
-        splitter.last().ifPresent(rows::add);
+        for (Optional<Row> row = splitter.last(); row.isPresent(); row = splitter.last()) {
+            rows.add(row.get());
+        }
         assertThat(splitter.found()).isEqualTo(rows.size());
         return rows;
     }

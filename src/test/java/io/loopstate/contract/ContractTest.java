@@ -10,6 +10,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion.VersionFlag;
 import io.loopstate.contract.ExamplesTest.Example;
+import io.loopstate.testing.BodyTypes;
 import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.mapping.Contract;
 import io.loopstate.web.mapping.Pictures;
@@ -19,6 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -70,7 +72,7 @@ class ContractTest {
     }
 
     static Stream<Example> examples() throws IOException {
-        return ExamplesTest.examples();
+        return ExamplesTest.examples().filter(Example::inJson);
     }
 
     @ParameterizedTest
@@ -186,6 +188,23 @@ class ContractTest {
             String name = reference(whole.has("items") ? whole.get("items") : whole);
             for (JsonNode one : whole.has("items") ? body : List.of(body)) {
                 assertThat(schema(name).validate(one)).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void rowsOfAStreamKeepTheContract() throws IOException {
+        List<Example> streams = ExamplesTest.examples()
+                .filter(example -> example.type().equals(Optional.of(BodyTypes.NDJSON)))
+                .toList();
+        assertThat(streams).isNotEmpty();
+        for (Example stream : streams) {
+            for (String line : Files.readString(stream.reply(false)).split("\n")) {
+                JsonNode row = MAPPER.readTree(line);
+                JsonNode checked = row.has("summary") ? row.get("summary") : row;
+                assertThat(schema(row.has("summary") ? "BatchSummary" : "BatchAnswer")
+                                .validate(checked))
+                        .isEmpty();
             }
         }
     }

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.loopstate.testing.BodyTypes;
+import io.loopstate.testing.Csv;
 import io.loopstate.testing.Http;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
@@ -18,6 +20,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -50,8 +53,29 @@ class ExamplesTest {
             return Files.readString(file(".url")).strip();
         }
 
+        /** Of the body, empty where there is none. */
+        Optional<BodyTypes> type() {
+            return BodyTypes.all().stream()
+                    .filter(type -> Files.exists(file(type.request())))
+                    .findFirst();
+        }
+
         boolean hasBody() {
-            return Files.exists(file(".request.json"));
+            return type().isPresent();
+        }
+
+        /** Whether request and reply are one JSON value each. */
+        boolean inJson() {
+            return type().orElse(BodyTypes.JSON) == BodyTypes.JSON;
+        }
+
+        String body() throws IOException {
+            return Files.readString(file(type().orElseThrow().request()));
+        }
+
+        /** Where the reply is stored; refusals of everything are JSON. */
+        Path reply(boolean json) {
+            return file((json ? BodyTypes.JSON : type().orElseThrow()).response());
         }
 
         JsonNode stored() throws IOException {
@@ -90,7 +114,14 @@ class ExamplesTest {
     @MethodSource("bodies")
     void bodyGetsTheStoredReply(Example example) throws IOException {
         String target = example.many() ? example.url() : example.path();
-        check(example, Http.post(target, Files.readString(example.file(".request.json"))));
+        String type = example.type().orElseThrow().mediaType();
+        ValidatableResponse reply = Http.post(target, type, example.body());
+        if (reply.extract().contentType().contains("json")
+                && !reply.extract().contentType().contains("ndjson")) {
+            check(example, reply);
+        } else {
+            checkRows(example, reply);
+        }
     }
 
     @ParameterizedTest
@@ -107,7 +138,7 @@ class ExamplesTest {
             reply.statusCode(stored.get("status").intValue());
             assertThat(Http.json(reply).findValuesAsText("code")).isEqualTo(stored.findValuesAsText("code"));
         } else {
-            ValidatableResponse post = Http.post(example.path(), Files.readString(example.file(".request.json")));
+            ValidatableResponse post = Http.post(example.path(), example.body());
             assertThat(reply.extract().asString()).isEqualTo(post.extract().asString());
         }
     }
@@ -124,10 +155,8 @@ class ExamplesTest {
         List<Path> known = new ArrayList<>(List.of(ROOT.resolve("index.json")));
         examples().forEach(example -> {
             known.add(example.file(".url"));
-            known.add(example.file(".response.json"));
-            if (example.hasBody()) {
-                known.add(example.file(".request.json"));
-            }
+            known.add(Files.exists(example.reply(true)) ? example.reply(true) : example.reply(false));
+            example.type().ifPresent(type -> known.add(example.file(type.request())));
         });
         try (Stream<Path> files = Files.walk(ROOT)) {
             assertThat(files.filter(Files::isRegularFile)).containsExactlyInAnyOrderElementsOf(known);
@@ -174,12 +203,54 @@ class ExamplesTest {
         compare("", body, stored);
     }
 
+    /** Rows of JSON, or of a table, one after the other. */
+    private static void checkRows(Example example, ValidatableResponse reply) throws IOException {
+        JsonNode rows = rows(example, reply.statusCode(200).extract().asString());
+        Path file = example.reply(false);
+        if (BLESS && !(Files.exists(file) && equal(rows, rows(example, Files.readString(file))))) {
+            Files.writeString(file, reply.extract().asString());
+        }
+        compare("", rows, rows(example, Files.readString(file)));
+    }
+
+    private static JsonNode rows(Example example, String text) throws IOException {
+        ArrayNode rows = MAPPER.createArrayNode();
+        if (example.type().orElseThrow() == BodyTypes.NDJSON) {
+            for (String line : text.split("\n")) {
+                rows.add(MAPPER.readTree(line));
+            }
+            return rows;
+        }
+        boolean comma = example.url().contains("dec=,");
+        for (List<String> row : Csv.read(text, comma ? ';' : ',')) {
+            ArrayNode cells = rows.addArray();
+            row.forEach(cell -> add(cells, comma ? cell.replace(',', '.') : cell));
+        }
+        return rows;
+    }
+
+    private static void add(ArrayNode cells, String cell) {
+        if (cell.matches("-?[0-9.]+(E-?[0-9]+)?")) {
+            cells.add(Double.parseDouble(cell));
+        } else {
+            cells.add(cell);
+        }
+    }
+
     /** A reply that differs in last digits only is not worth a change. */
     private static boolean same(Example example, JsonNode body) throws IOException {
         try {
-            compare("", body, example.stored());
+            return equal(body, example.stored());
+        } catch (NoSuchFileException | FileNotFoundException absent) {
+            return false;
+        }
+    }
+
+    private static boolean equal(JsonNode actual, JsonNode stored) {
+        try {
+            compare("", actual, stored);
             return true;
-        } catch (AssertionError | NoSuchFileException | FileNotFoundException different) {
+        } catch (AssertionError different) {
             return false;
         }
     }

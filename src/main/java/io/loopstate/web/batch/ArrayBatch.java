@@ -8,20 +8,15 @@ import io.loopstate.web.problem.ProblemKind;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayDeque;
 import java.util.Optional;
-import java.util.Queue;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.FutureTask;
 
 /** Answers an array of rows in order, several at a time, as one JSON object. */
 public final class ArrayBatch {
     private static final byte[] ITEMS = "{\"items\":[\n".getBytes(StandardCharsets.UTF_8);
     private static final byte[] SUMMARY = "],".getBytes(StandardCharsets.UTF_8);
 
-    private final Executor threads;
-    private final int window;
+    private final InOrder tasks;
     private final int mostRows;
 
     /**
@@ -31,8 +26,7 @@ public final class ArrayBatch {
      * @param mostRows of an array
      */
     public ArrayBatch(Executor threads, int window, int mostRows) {
-        this.threads = threads;
-        this.window = window;
+        this.tasks = new InOrder(threads, window);
         this.mostRows = mostRows;
     }
 
@@ -60,46 +54,17 @@ public final class ArrayBatch {
     /** Writes the answers to a checked array as they come; a reader that is gone ends the work. */
     public void write(JsonNode body, JsonRows rows, OutputStream out) throws IOException {
         Tally tally = new Tally();
-        Queue<FutureTask<Answered>> underWay = new ArrayDeque<>();
-        try {
-            out.write(ITEMS);
-            int index = 0;
-            for (JsonNode row : body) {
-                if (underWay.size() == window) {
-                    writeNext(underWay, tally, out);
-                }
-                int place = index++;
-                FutureTask<Answered> task = new FutureTask<>(() -> rows.answer(place, row));
-                underWay.add(task);
-                threads.execute(task);
-            }
-            while (!underWay.isEmpty()) {
-                writeNext(underWay, tally, out);
-            }
-            byte[] end = rows.end(tally, Optional.empty());
-            out.write(SUMMARY);
-            // without its opening brace
-            out.write(end, 1, end.length - 1);
-        } finally {
-            underWay.forEach(task -> task.cancel(false));
-        }
-    }
-
-    private static void writeNext(Queue<FutureTask<Answered>> underWay, Tally tally, OutputStream out)
-            throws IOException {
-        try {
-            Answered answer = underWay.element().get();
-            underWay.remove();
+        out.write(ITEMS);
+        tasks.run(body.size(), place -> rows.answer(place, body.get(place)), answer -> {
             if (tally.count() > 0) {
                 out.write(',');
             }
             tally.add(answer.status());
             out.write(answer.bytes());
-        } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException(e);
-        }
+        });
+        byte[] end = rows.end(tally, Optional.empty());
+        out.write(SUMMARY);
+        // without its opening brace
+        out.write(end, 1, end.length - 1);
     }
 }

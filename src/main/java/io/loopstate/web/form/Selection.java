@@ -21,6 +21,7 @@ public final class Selection {
     /** Members that a reply rests on rather than consists of; their values are chosen by pointer or full name only. */
     private static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
 
+    private static final String WARNINGS = "warnings";
     private static final JsonPointer ENGINE_VERSION = JsonPointer.compile("/basis/engineVersion");
     private static final int MOST_NAMES = 60;
 
@@ -59,7 +60,7 @@ public final class Selection {
         List<Leaf> chosen = new ArrayList<>();
         for (String pick : picks) {
             try {
-                chosen.addAll(leaves(pick, selection.all));
+                chosen.addAll(pick.equals(WARNINGS) ? List.of() : leaves(pick, selection.all));
             } catch (ProblemException e) {
                 unknown.accept(pick, e);
             }
@@ -141,14 +142,14 @@ public final class Selection {
     }
 
     private Optional<Leaf> warnings() {
-        if (!reply.path("warnings").isArray()) {
+        if (!reply.path(WARNINGS).isArray()) {
             return Optional.empty();
         }
-        String codes = StreamSupport.stream(reply.get("warnings").spliterator(), false)
+        String codes = StreamSupport.stream(reply.get(WARNINGS).spliterator(), false)
                 .map(warning -> warning.path("code").asText())
                 .collect(Collectors.joining("; "));
         return Optional.of(new Leaf(
-                List.of("warnings"), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
+                List.of(WARNINGS), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
     }
 
     /** The values that a pick means: one, or all below an object. */

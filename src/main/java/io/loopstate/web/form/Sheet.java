@@ -4,10 +4,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A reply as columns and rows.
@@ -47,15 +49,32 @@ public record Sheet(List<Column> columns, List<List<JsonNode>> rows, boolean sin
     }
 
     private static Sheet of(List<List<Leaf>> rows, boolean single) {
-        Map<Column, Integer> places = new LinkedHashMap<>();
-        rows.forEach(row ->
-                row.forEach(leaf -> places.putIfAbsent(new Column(leaf.name(), leaf.unit()), places.size())));
+        Map<Column, Integer> places = new HashMap<>();
+        List<Column> columns = columns(rows);
+        columns.forEach(column -> places.put(column, places.size()));
         List<List<JsonNode>> cells = new ArrayList<>();
         for (List<Leaf> row : rows) {
             List<JsonNode> line = new ArrayList<>(Collections.nCopies(places.size(), MissingNode.getInstance()));
             row.forEach(leaf -> line.set(places.get(new Column(leaf.name(), leaf.unit())), leaf.value()));
             cells.add(line);
         }
-        return new Sheet(new ArrayList<>(places.keySet()), cells, single);
+        return new Sheet(columns, cells, single);
+    }
+
+    /** A column that a later row is the first to have stands behind the one that is before it there. */
+    private static List<Column> columns(List<List<Leaf>> rows) {
+        List<Column> columns = new ArrayList<>();
+        Set<Column> known = new HashSet<>();
+        for (List<Leaf> row : rows) {
+            Column before = null;
+            for (Leaf leaf : row) {
+                Column column = new Column(leaf.name(), leaf.unit());
+                if (known.add(column)) {
+                    columns.add(columns.indexOf(before) + 1, column);
+                }
+                before = column;
+            }
+        }
+        return columns;
     }
 }

@@ -72,6 +72,11 @@ public final class Exchange {
         return inTime(() -> draw(picture, choice, new BodySource(body, choice.others())));
     }
 
+    /** When the request that this thread is answering has to be done, as {@link System#nanoTime} counts. */
+    public long deadline() {
+        return deadline.getAsLong();
+    }
+
     private <A> A inTime(Supplier<A> calculation) {
         return Deadline.within(deadline.getAsLong(), calculation);
     }

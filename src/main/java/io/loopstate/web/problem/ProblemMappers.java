@@ -43,7 +43,8 @@ public final class ProblemMappers {
         return reply(deadlineExceeded());
     }
 
-    private static Problem deadlineExceeded() {
+    /** The problem of a calculation that took too long. */
+    public static Problem deadlineExceeded() {
         Fault fault = Fault.request("deadline-exceeded", "The calculation took longer than one request may take.")
                 .withHint("Try again, or ask for fewer rows or what-ifs in one request.");
         return Problem.of(ProblemKind.DEADLINE_EXCEEDED, List.of(fault));

@@ -39,17 +39,24 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Blocking
 @Tag(name = "many at once")
 public class BatchResource {
+    private static final String TABLE =
+            "A table (text/csv, text/tab-separated-values) is about the one calculation in the query and streams as well: its "
+                    + "headings are the names of a query, with the unit of bare numbers behind an underscore "
+                    + "(suctionPressure_psig); columns=input_unit:heading,... gives other headings a meaning, pass=heading,... lets "
+                    + "columns through, pass=* all that hold no input, and inputs in the query hold for every row that has no cell "
+                    + "for them. It comes back with the results, warnings (codes), status and error behind its columns, a row for "
+                    + "each row. Which columns the results have is decided by the first 64 rows; a row with a value that has "
+                    + "none names it in its error. The summary is the trailer Batch-Summary, or with summary=row the last row. "
+                    + "UTF-8 with or without byte order mark, or the charset that Content-Type names: iso-8859-1, windows-1252.";
+
     private static final String BATCH =
             "Many calculations in one request, answered in the order of the rows; the last thing is a summary. A row that cannot "
                     + "be answered has a problem in place of its reply and spoils no other. Send a JSON array of up to 1000 rows, or, "
                     + "for more, one JSON object a line (application/x-ndjson, application/jsonl): such a stream is answered while "
                     + "it is read, line by line, with up to 1000000 lines of up to 64 KiB, empty ones left out; whoever reads "
                     + "slowly slows the calculation. The limits are settings of the service. Pointers in problems count from the row. "
-                    + "Options in the query hold for every row that does not say otherwise. A table (text/csv) is about the one calculation in "
-                    + "the query: its headings are the names of a query, with the unit of bare numbers behind an underscore "
-                    + "(suctionPressure_psig); columns=ours:theirs,... renames headings, pass=heading,... lets columns through, "
-                    + "pick chooses results. The table comes back with the results, status and error behind its columns; those of the "
-                    + "first 64 rows are its results.";
+                    + "Options in the query hold for every row that does not say otherwise. "
+                    + TABLE;
 
     private final ObjectMapper mapper;
     private final Exchange exchange;
@@ -75,12 +82,14 @@ public class BatchResource {
     @Parameter(
             name = "columns",
             in = ParameterIn.QUERY,
-            description = "Of a table: what its headings mean, ours:theirs with commas between.",
+            description =
+                    "Of a table: what its headings mean, input_unit:heading with commas between; a heading with a "
+                            + "comma stands in quotes with its pair.",
             schema = @Schema(type = SchemaType.STRING, examples = "suctionPressure_psig:Suction"))
     @Parameter(
             name = "pass",
             in = ParameterIn.QUERY,
-            description = "Of a table: headings of columns that hold no input and are let through.",
+            description = "Of a table: headings of columns that are let through, or * for all that hold no input.",
             schema = @Schema(type = SchemaType.STRING, examples = "Visit,Technician"))
     @Parameter(
             name = "pick",
@@ -88,9 +97,19 @@ public class BatchResource {
             description = "Of a table: names or pointers of results, with commas between; all of them where absent.",
             schema = @Schema(type = SchemaType.STRING, examples = "superheat,subcooling"))
     @Parameter(
+            name = "summary",
+            in = ParameterIn.QUERY,
+            description = "Of a table: row for a summary in the last row; it is a trailer of the reply in any case.",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"trailer", "row"},
+                            defaultValue = "trailer"))
+    @Parameter(
             name = "sep",
             in = ParameterIn.QUERY,
-            description = "Of a table: comma, semicolon, tab or pipe; a comma, or with dec=, a semicolon where absent.",
+            description =
+                    "Of a table, in and out: comma, semicolon, tab or pipe; where absent a comma, or with dec=, a semicolon.",
             schema = @Schema(type = SchemaType.STRING, examples = "semicolon"))
     @Parameter(
             name = "digits",

@@ -9,11 +9,15 @@ import java.util.OptionalInt;
 @ConfigMapping(prefix = "loopstate.batch")
 public interface BatchSettings {
 
-    /** Most rows of a JSON array, and most points of a sweep. */
+    /** Most rows of a JSON array. */
     @WithDefault("1000")
     int arrayRows();
 
-    /** Most rows of a stream; those beyond are not answered, which the summary says. */
+    /** Most points of a sweep. */
+    @WithDefault("1000")
+    int sweepPoints();
+
+    /** Most rows of a stream, the head of a table included; those beyond are not answered, which the summary says. */
     @WithDefault("1000000")
     int streamRows();
 
@@ -25,7 +29,7 @@ public interface BatchSettings {
     @WithDefault("8")
     int streams();
 
-    /** Rows of one stream that are under way: begun, or answered and not sent. */
+    /** Rows of one request that are under way: begun, or answered and not sent. */
     @WithDefault("128")
     int window();
 

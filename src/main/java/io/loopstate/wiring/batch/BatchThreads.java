@@ -1,6 +1,9 @@
 package io.loopstate.wiring.batch;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.batch.ArrayBatch;
+import io.loopstate.web.batch.Sweep;
+import io.loopstate.web.mapping.Exchange;
 import jakarta.annotation.PreDestroy;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Inject;
@@ -32,6 +35,12 @@ public class BatchThreads implements Executor {
     @Singleton
     static ArrayBatch arrays(BatchThreads threads, BatchSettings settings) {
         return new ArrayBatch(threads, settings.window(), settings.arrayRows());
+    }
+
+    @Produces
+    @Singleton
+    static Sweep sweeps(ObjectMapper mapper, Exchange exchange, BatchThreads threads, BatchSettings settings) {
+        return new Sweep(mapper, exchange, threads, settings.window(), settings.sweepPoints());
     }
 
     /** How many there are. */

@@ -13,6 +13,8 @@ import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 
 /** Pictures among the replies of the calculations that are drawn, and the parameter that chooses among several. */
 final class Drawings {
+    private static final String SWEEP = "SweepRequest";
+
     Drawings(Components components) {
         List<String> choices = Pictures.choices();
         components.addParameter(
@@ -38,7 +40,9 @@ final class Drawings {
                 .getSchema()
                 .getRef();
         String schema = reference == null ? "" : reference.substring(reference.lastIndexOf('/') + 1);
-        if (Pictures.drawn(schema)) {
+        if (schema.equals(SWEEP)) {
+            complete(post, false);
+        } else if (Pictures.drawn(schema)) {
             item.getOperations().values().forEach(operation -> complete(operation, Pictures.several(schema)));
         }
     }

@@ -44,7 +44,8 @@ final class Requests {
         Schema body =
                 resolve(post.getRequestBody().getContent().getMediaType(JSON).getSchema());
         List<String> options = Contract.options();
-        if (body.getProperties() == null) {
+        // Bodies of many calculations: an array of rows, or the request that the points of a sweep share.
+        if (body.getProperties() == null || body.getProperties().containsKey("request")) {
             options.forEach(
                     option -> post.addParameter(OASFactory.createParameter().ref(option)));
             return;

@@ -7,13 +7,14 @@ public final class Routes {
     /** Where many calculations go. */
     public static final String BATCH = "/v1/batch";
 
+    private static final String SWEEP = BATCH + "/sweep";
     private static final String VERIFY = "/v1/verify";
 
     private Routes() {}
 
     /** Whether a path answers many rows at once. */
     static boolean batch(String path) {
-        return is(BATCH, path) || is(VERIFY, path);
+        return is(BATCH, path) || is(SWEEP, path) || is(VERIFY, path);
     }
 
     /** Whether a path is a route, with or without a slash behind it. */

@@ -1,0 +1,175 @@
+package io.loopstate.web.batch;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.loopstate.web.form.Leaf;
+import io.loopstate.web.form.Renderer;
+import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.SweepPicture;
+import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Pointer;
+import io.loopstate.web.problem.Problem;
+import io.loopstate.web.problem.ProblemException;
+import io.loopstate.web.problem.ProblemMappers;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** One calculation over a range of one or two inputs, as a table or as a picture. */
+public final class Sweep {
+    private static final String WARNINGS = "warnings";
+    private static final String STATUS = "status";
+    private static final String ERROR = "error";
+    private static final int OK = 200;
+
+    private final ObjectMapper mapper;
+    private final Exchange exchange;
+    private final InOrder tasks;
+    private final int mostPoints;
+
+    /**
+     * Answers with these threads.
+     *
+     * @param window points under way
+     * @param mostPoints of a sweep
+     */
+    public Sweep(ObjectMapper mapper, Exchange exchange, Executor threads, int window, int mostPoints) {
+        this.mapper = mapper;
+        this.exchange = exchange;
+        this.tasks = new InOrder(threads, window);
+        this.mostPoints = mostPoints;
+    }
+
+    /** What came of a point: the reply, or the problem. */
+    private record Outcome(Object reply, JsonNode tree, Problem problem) {}
+
+    /** A point as a row: values by name, status, and the reasons of a refusal in words. */
+    private record Point(List<JsonNode> inputs, Map<String, Leaf> values, int status, String error) {}
+
+    /**
+     * The table.
+     *
+     * @param parameters options of the query
+     * @throws ProblemException where the sweep as such cannot be read or takes too long; a point that is refused has an error in
+     *     its row
+     */
+    public SweepReply answer(JsonNode body, Map<String, List<String>> parameters) {
+        SweepQuery query = SweepQuery.read(body, parameters, exchange, mostPoints);
+        Tally tally = new Tally();
+        List<ObjectNode> rows = new ArrayList<>();
+        for (Point point : points(query)) {
+            tally.add(point.status());
+            rows.add(row(query, point));
+        }
+        return new SweepReply(rows, tally.summary(Optional.empty()));
+    }
+
+    /**
+     * The picture of the picked values.
+     *
+     * @return {@code image/svg+xml}
+     * @throws ProblemException as {@link #answer}, and where there is nothing to draw
+     */
+    public String draw(JsonNode body, Map<String, List<String>> parameters) {
+        SweepQuery query = SweepQuery.read(body, parameters, exchange, mostPoints);
+        SweepPicture picture = SweepPicture.of(query.name(), query.request(), query.varied(), query.picks());
+        return picture.draw(points(query).stream()
+                .map(point -> new SweepPicture.Point(point.inputs(), point.values()))
+                .toList());
+    }
+
+    private List<Point> points(SweepQuery query) {
+        long end = exchange.deadline();
+        Values values = new Values(query.picks());
+        List<Point> points = new ArrayList<>();
+        try {
+            tasks.run(
+                    query.points(),
+                    place -> outcome(query, place, end),
+                    outcome -> points.add(point(query, points.size(), outcome, values)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        refuseUnknown(values);
+        return points;
+    }
+
+    /** Picks stand in the body here. */
+    private static void refuseUnknown(Values values) {
+        try {
+            values.refuseUnknown();
+        } catch (ProblemException e) {
+            Fault fault = e.problem().errors().get(0);
+            throw SweepQuery.refusal(Fault.at(Pointer.child(Pointer.ROOT, "pick"), fault.code(), fault.detail())
+                    .withGot(fault.got())
+                    .withAllowed(fault.allowed())
+                    .withHint(fault.hint()));
+        }
+    }
+
+    private Outcome outcome(SweepQuery query, int place, long end) {
+        if (System.nanoTime() - end > 0) {
+            throw new ProblemException(ProblemMappers.deadlineExceeded());
+        }
+        ObjectNode request = query.request(place);
+        try {
+            Object reply =
+                    exchange.answer(query.operation(), request, query.options().optionsFor(request));
+            return new Outcome(reply, mapper.valueToTree(reply), null);
+        } catch (RuntimeException | StackOverflowError e) {
+            return new Outcome(null, null, ProblemMappers.ofCalculation(e));
+        }
+    }
+
+    private static Point point(SweepQuery query, int place, Outcome outcome, Values values) {
+        List<JsonNode> inputs = query.values(place);
+        if (outcome.problem() != null) {
+            return new Point(inputs, Map.of(), outcome.problem().status(), Renderer.inline(outcome.problem()));
+        }
+        Map<String, Leaf> picked =
+                values.of(outcome.reply().getClass(), outcome.tree(), leaf -> taken(query, leaf.name()));
+        return new Point(inputs, picked, OK, "");
+    }
+
+    private static boolean taken(SweepQuery query, String name) {
+        return name.equals(STATUS)
+                || name.equals(ERROR)
+                || query.varied().stream().anyMatch(input -> input.name().equals(name));
+    }
+
+    private ObjectNode row(SweepQuery query, Point point) {
+        ObjectNode row = mapper.createObjectNode();
+        for (int i = 0; i < point.inputs().size(); i++) {
+            row.set(query.varied().get(i).name(), point.inputs().get(i));
+        }
+        point.values().forEach((name, leaf) -> {
+            if (name.equals(WARNINGS)) {
+                codes(row, leaf.value().asText());
+            } else if (leaf.unit().isPresent()) {
+                ObjectNode quantity = row.putObject(name);
+                quantity.set("value", leaf.value());
+                quantity.put("unit", leaf.unit().get());
+            } else {
+                row.set(name, leaf.value());
+            }
+        });
+        row.put(STATUS, point.status());
+        if (!point.error().isEmpty()) {
+            row.put(ERROR, point.error());
+        }
+        return row;
+    }
+
+    private static void codes(ObjectNode row, String codes) {
+        ArrayNode list = row.putArray(WARNINGS);
+        if (!codes.isEmpty()) {
+            List.of(codes.split("; ")).forEach(list::add);
+        }
+    }
+}

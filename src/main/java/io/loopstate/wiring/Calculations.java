@@ -15,6 +15,7 @@ import io.loopstate.web.mapping.UnitList;
 import io.loopstate.web.verify.Answers;
 import io.loopstate.web.verify.Verifier;
 import io.loopstate.wiring.guard.Deadlines;
+import io.loopstate.wiring.telemetry.EngineErrors;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 
@@ -37,8 +38,14 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Refrigerants refrigerants(Catalog catalog) {
-        return new Refrigerants(catalog, new Equilibria(), new TransportLibrary(catalog));
+    static Equilibria equilibria() {
+        return new Equilibria();
+    }
+
+    @Produces
+    @Singleton
+    static Refrigerants refrigerants(Catalog catalog, Equilibria equilibria) {
+        return new Refrigerants(catalog, equilibria, new TransportLibrary(catalog));
     }
 
     @Produces
@@ -55,8 +62,10 @@ final class Calculations {
 
     @Produces
     @Singleton
-    static Exchange exchange(RequestReader reader, CatalogueFacts facts, Version version, Deadlines deadlines) {
-        return new Exchange(reader, new Trust(version.engineVersion(), facts.safetyGroups()), deadlines::current);
+    static Exchange exchange(
+            RequestReader reader, CatalogueFacts facts, Version version, Deadlines deadlines, EngineErrors errors) {
+        return new Exchange(
+                reader, new Trust(version.engineVersion(), facts.safetyGroups()), deadlines::current, errors);
     }
 
     @Produces

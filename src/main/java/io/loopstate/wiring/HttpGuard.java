@@ -1,5 +1,6 @@
 package io.loopstate.wiring;
 
+import io.loopstate.web.problem.Occurrence;
 import io.loopstate.web.problem.PercentEncoding;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
@@ -124,7 +125,8 @@ public class HttpGuard {
         if (context.failure() != null && (status < 400 || status >= 500)) {
             LOG.errorf(
                     context.failure(),
-                    "defect method=%s path=%s",
+                    "defect requestId=%s method=%s path=%s",
+                    Occurrence.id(context),
                     context.request().method(),
                     context.request().path());
             replies.send(context, ProblemMappers.internalError());

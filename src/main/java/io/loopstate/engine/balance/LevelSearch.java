@@ -4,6 +4,7 @@ import io.loopstate.engine.balance.BracketSearch.Precision;
 import io.loopstate.engine.balance.Levels.Attempt;
 import io.loopstate.engine.balance.Loop.Trial;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.numerics.Iteration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +44,15 @@ final class LevelSearch {
     }
 
     static Levels of(Loop loop) {
-        return of(loop, false, new ArrayList<>());
+        List<Attempt> tried = new ArrayList<>();
+        try {
+            Levels levels = of(loop, false, tried);
+            Iteration.BALANCE.converged(tried.size());
+            return levels;
+        } catch (EngineException e) {
+            Iteration.BALANCE.gaveUp(tried.size());
+            throw e;
+        }
     }
 
     private static Levels of(Loop loop, boolean exact, List<Attempt> tried) {

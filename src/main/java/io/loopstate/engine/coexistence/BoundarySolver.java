@@ -3,6 +3,7 @@ package io.loopstate.engine.coexistence;
 import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
 import io.loopstate.engine.numerics.Deadline;
+import io.loopstate.engine.numerics.Iteration;
 import io.loopstate.engine.numerics.LinearSystem;
 import java.util.Arrays;
 import java.util.Optional;
@@ -56,6 +57,7 @@ final class BoundarySolver {
                 size = Math.max(size, Math.abs(step));
             }
             if (!(size < Double.POSITIVE_INFINITY)) {
+                Iteration.BOUNDARY.gaveUp(k + 1);
                 return Optional.empty();
             }
             double damping = Math.min(1, Math.min(LARGEST_STEP / size, LARGEST_TEMPERATURE_STEP / Math.abs(b[0])));
@@ -65,10 +67,12 @@ final class BoundarySolver {
                 log[i] += damping * b[i + 2];
             }
             if (size <= LAST_STEP || size <= ROUNDING && size > 0.5 * previous) {
+                Iteration.BOUNDARY.converged(k + 1);
                 return finish(feed, condition, value, logT, logRho, Amounts.exp(log));
             }
             previous = size;
         }
+        Iteration.BOUNDARY.gaveUp(MAX_ITERATIONS);
         return Optional.empty();
     }
 

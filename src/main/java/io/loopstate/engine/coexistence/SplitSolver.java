@@ -4,6 +4,7 @@ import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.numerics.Deadline;
+import io.loopstate.engine.numerics.Iteration;
 import io.loopstate.engine.numerics.LinearSystem;
 import java.util.Arrays;
 import java.util.Optional;
@@ -70,6 +71,7 @@ final class SplitSolver {
                 size = Math.max(size, Math.abs(step));
             }
             if (!(size < Double.POSITIVE_INFINITY)) {
+                Iteration.DIVISION.gaveUp(k + 1);
                 return Optional.empty();
             }
             double damping = Math.min(1, LARGEST_STEP / size);
@@ -83,11 +85,13 @@ final class SplitSolver {
                 vapor[i] += damping * b[2 + n + i];
             }
             if (size <= LAST_STEP || size <= ROUNDING && size > 0.5 * previous) {
+                Iteration.DIVISION.converged(k + 1);
                 boolean inside = moved >= -EDGE && moved <= 1 + EDGE;
                 return inside ? finish(logT, beta, Amounts.exp(liquid), Amounts.exp(vapor)) : Optional.empty();
             }
             previous = size;
         }
+        Iteration.DIVISION.gaveUp(MAX_ITERATIONS);
         return Optional.empty();
     }
 

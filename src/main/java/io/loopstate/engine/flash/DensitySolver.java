@@ -3,6 +3,7 @@ package io.loopstate.engine.flash;
 import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.numerics.Iteration;
 
 /**
  * Density at a temperature and a pressure: Halley's method inside a bracket on which pressure rises with density.
@@ -31,6 +32,7 @@ final class DensitySolver {
             Isotherm.Pressure p = isotherm.pressure(rho);
             double f = p.value() - pressure;
             if (f == 0) {
+                Iteration.DENSITY.converged(k + 1);
                 return rho;
             }
             if (f < 0) {
@@ -45,18 +47,22 @@ final class DensitySolver {
             double next = rho + step;
             if (p.slope() > 0 && Math.abs(step) <= SMALL_STEP * rho) {
                 // also where rounding puts the root on the wrong side of the last iterate
+                Iteration.DENSITY.converged(k + 1);
                 return next;
             }
             if (!(p.slope() > 0 && next > lo && next < hi)) {
                 next = 0.5 * (lo + hi);
             } else if (Math.abs(step) * bend * bend <= CONVERGED * next) {
+                Iteration.DENSITY.converged(k + 1);
                 return next;
             }
             if (hi - lo <= Math.ulp(hi)) {
+                Iteration.DENSITY.converged(k + 1);
                 return next;
             }
             rho = next;
         }
+        Iteration.DENSITY.gaveUp(MAX_ITERATIONS);
         throw EngineException.of(
                 ErrorCode.NOT_CONVERGED, "density iteration at " + isotherm.temperature() + " K, " + pressure + " Pa");
     }

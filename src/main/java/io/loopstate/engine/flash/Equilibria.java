@@ -32,6 +32,22 @@ public final class Equilibria {
     private final RecentMixtures recent = new RecentMixtures();
 
     /**
+     * What is kept, for whoever watches the service.
+     *
+     * @param catalogued refrigerants of the catalog whose lines are made, counted once for each range
+     * @param compositions of callers' own whose lines are kept
+     * @param mostCompositions that are kept; the one not used for longest is forgotten
+     * @param hits how often the lines of a composition were kept when they were asked for
+     * @param misses how often they had to be made
+     */
+    public record Kept(int catalogued, int compositions, int mostCompositions, long hits, long misses) {}
+
+    /** What is kept now. */
+    public Kept kept() {
+        return new Kept(models.size(), recent.size(), RecentMixtures.KEPT, recent.hits(), recent.misses());
+    }
+
+    /**
      * States of a refrigerant with a reference state of the caller's choice.
      *
      * @throws EngineException REFERENCE_STATE_UNDEFINED where it has no saturated liquid at the reference point

@@ -1,6 +1,7 @@
 package io.loopstate.engine.flash;
 
 import io.loopstate.engine.eos.MolarState;
+import io.loopstate.engine.numerics.Iteration;
 import java.util.Optional;
 
 /**
@@ -51,11 +52,13 @@ final class PlaneNewton {
             double dRho = (b.byTemperature() * a.value() - a.byTemperature() * b.value()) / determinant;
             double size = Math.max(Math.abs(dt) / t, Math.abs(dRho) / rho);
             if (!(size < Double.POSITIVE_INFINITY) || state.pressureByDensity() <= 0) {
+                Iteration.STATE.gaveUp(k + 1);
                 return Optional.empty();
             }
             double ratio = size / previous;
             // the error after this step: Newton squares it
             if (size * Math.min(1, ratio * ratio) <= CONVERGED && size < smallStep && inside(fluid, t + dt)) {
+                Iteration.STATE.converged(k + 1);
                 return Optional.of(fluid.isotherm(t + dt).state(rho + dRho));
             }
             previous = size;
@@ -66,6 +69,7 @@ final class PlaneNewton {
             rho = clamp(
                     rho + clamp(dRho, -LARGEST_DENSITY_STEP * rho, LARGEST_DENSITY_STEP * rho), minDensity, maxDensity);
         }
+        Iteration.STATE.gaveUp(MAX_ITERATIONS);
         return Optional.empty();
     }
 

@@ -5,6 +5,7 @@ import io.loopstate.engine.eos.HelmholtzModel;
 import io.loopstate.engine.eos.Isotherm;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.numerics.Iteration;
 
 /**
  * Phase equilibrium of a pure fluid at a temperature by Newton's method in both densities: Akasaka (2008), J. Thermal Sci.
@@ -55,12 +56,14 @@ final class SaturationSolver {
             liquid += damping * stepLiquid;
             vapor += damping * stepVapor;
             if (last) {
+                Iteration.SATURATION.converged(k + 1);
                 double d = isotherm.residual(vapor).d();
                 return new Solution(vapor * model.gasConstant() * temperature * (1 + d), liquid, vapor);
             }
             last = size < LAST_BUT_ONE * width || size > 0.5 * previous && size < STAGNANT * width;
             previous = size;
         }
+        Iteration.SATURATION.gaveUp(MAX_ITERATIONS);
         throw EngineException.of(ErrorCode.NOT_CONVERGED, "saturation iteration at " + temperature + " K");
     }
 }

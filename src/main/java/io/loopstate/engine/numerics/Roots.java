@@ -37,6 +37,7 @@ public final class Roots {
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             ValueSlope f = function.apply(x);
             if (f.value() == 0) {
+                Iteration.BRACKET.converged(k + 1);
                 return x;
             }
             if (f.value() < 0 == increasing) {
@@ -48,6 +49,7 @@ public final class Roots {
             double step = Math.abs(next - x);
             boolean slow = step > 0.5 * previous;
             if (step <= tolerance * Math.abs(x) || slow && step <= ROUNDING * Math.abs(x)) {
+                Iteration.BRACKET.converged(k + 1);
                 return Math.min(Math.max(next, lower), upper);
             }
             previous = step;
@@ -56,9 +58,11 @@ public final class Roots {
             }
             x = next;
             if (hi - lo <= Math.ulp(x)) {
+                Iteration.BRACKET.converged(k + 1);
                 return x;
             }
         }
+        Iteration.BRACKET.gaveUp(MAX_ITERATIONS);
         throw EngineException.of(ErrorCode.NOT_CONVERGED, name);
     }
 
@@ -96,6 +100,7 @@ public final class Roots {
             double width = 2 * Math.ulp(b) + 0.5 * tolerance * Math.abs(b);
             double m = 0.5 * (c - b);
             if (Math.abs(m) <= width || fb == 0) {
+                Iteration.BRACKET.converged(k + 1);
                 return b;
             }
             if (Math.abs(e) < width || Math.abs(fa) <= Math.abs(fb)) {
@@ -138,6 +143,7 @@ public final class Roots {
                 e = d;
             }
         }
+        Iteration.BRACKET.gaveUp(MAX_ITERATIONS);
         throw EngineException.of(ErrorCode.NOT_CONVERGED, name);
     }
 }

@@ -117,7 +117,8 @@ public final class JsonRows {
                         ? fault
                         : fault.atPointer(REQUEST + fault.pointer().substring(1)))
                 .toList();
-        return new Problem(problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults);
+        return new Problem(
+                problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults, null);
     }
 
     private Operation<?, ?, ?, ?> operation(JsonNode row) {

@@ -2,11 +2,13 @@ package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.numerics.Deadline;
 import io.loopstate.web.chart.Svg;
 import io.loopstate.web.dto.Options;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
@@ -15,21 +17,24 @@ public final class Exchange {
     private final RequestReader reader;
     private final Trust trust;
     private final LongSupplier deadline;
+    private final Consumer<ErrorCode> errors;
 
     /** Reads with a reader and puts what a reply rests on beside it; calculations have years. */
     public Exchange(RequestReader reader, Trust trust) {
-        this(reader, trust, () -> System.nanoTime() + Long.MAX_VALUE / 2);
+        this(reader, trust, () -> System.nanoTime() + Long.MAX_VALUE / 2, code -> {});
     }
 
     /**
      * As above, with a deadline.
      *
      * @param deadline when the request that is being answered has to be done, as {@link System#nanoTime} counts
+     * @param errors is told of every error that a calculation ended in
      */
-    public Exchange(RequestReader reader, Trust trust, LongSupplier deadline) {
+    public Exchange(RequestReader reader, Trust trust, LongSupplier deadline, Consumer<ErrorCode> errors) {
         this.reader = reader;
         this.trust = trust;
         this.deadline = deadline;
+        this.errors = errors;
     }
 
     /**
@@ -87,6 +92,7 @@ public final class Exchange {
         try {
             return Svg.of(picture.drawing().of(input, result, choice.name()));
         } catch (EngineException e) {
+            errors.accept(e.code());
             throw new EngineFaults(input, picture.operation().inputs()).problem(e);
         }
     }
@@ -105,11 +111,12 @@ public final class Exchange {
         return operation.reply().of(input, calculate(operation, input), trust);
     }
 
-    private static <T, S, R> R calculate(Operation<T, S, R, ?> operation, Input<T> input) {
+    private <T, S, R> R calculate(Operation<T, S, R, ?> operation, Input<T> input) {
         try {
             S spec = operation.spec().apply(input);
             return operation.engine().apply(spec);
         } catch (EngineException e) {
+            errors.accept(e.code());
             throw new EngineFaults(input, operation.inputs()).problem(e);
         }
     }

@@ -15,9 +15,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param detail this occurrence in one sentence
  * @param code the stable last part of the type, kebab case
  * @param errors every fault found; empty where the problem has no place in it
+ * @param requestId the id of the request; {@code null} where the client sent none and the service did not fail
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
-@JsonPropertyOrder({"type", "title", "status", "detail", "code", "errors"})
+@JsonPropertyOrder({"type", "title", "status", "detail", "code", "errors", "requestId"})
 @Schema(description = "A refusal in the form of RFC 9457, with every fault of the request at once.")
 public record Problem(
         @Schema(
@@ -38,7 +39,13 @@ public record Problem(
         @Schema(required = true, description = "The last part of the type.", examples = "invalid-request")
         String code,
 
-        @Schema(description = "Every fault found.") List<Fault> errors) {
+        @Schema(description = "Every fault found.") List<Fault> errors,
+
+        @Schema(
+                description =
+                        "The id of the request, as in the header X-Request-Id and in the log. It stands here where the "
+                                + "client sent it, and where the service failed.")
+        String requestId) {
 
     /** Media type of a refusal. */
     public static final String MEDIA_TYPE = "application/problem+json";
@@ -52,12 +59,17 @@ public record Problem(
 
     /** A problem of a kind, with its faults. */
     public static Problem of(ProblemKind kind, String detail, List<Fault> errors) {
-        return new Problem(TYPE_PREFIX + kind.code(), kind.title(), kind.status(), detail, kind.code(), errors);
+        return new Problem(TYPE_PREFIX + kind.code(), kind.title(), kind.status(), detail, kind.code(), errors, null);
     }
 
     /** A problem of a kind, whose detail counts the faults. */
     public static Problem of(ProblemKind kind, List<Fault> errors) {
         return of(kind, summary(errors), errors);
+    }
+
+    /** The same problem of a request with this id. */
+    Problem withRequestId(String id) {
+        return new Problem(type, title, status, detail, code, errors, id);
     }
 
     private static String summary(List<Fault> errors) {

@@ -149,7 +149,7 @@ public final class ProblemMappers {
         }
         Response.Status known = Response.Status.fromStatusCode(status);
         String title = known == null ? "The request is refused" : known.getReasonPhrase();
-        return new Problem("about:blank", title, status, title + ".", "status-" + status, List.of());
+        return new Problem("about:blank", title, status, title + ".", "status-" + status, List.of(), null);
     }
 
     /** A connection that broke while the body was read: nobody is left to answer. */
@@ -166,7 +166,12 @@ public final class ProblemMappers {
     @ServerExceptionMapper
     public Response defect(Throwable e) {
         ResteasyReactiveRequestContext request = request();
-        LOG.errorf(e, "defect method=%s path=%s", request.getMethod(), request.getPath());
+        LOG.errorf(
+                e,
+                "defect requestId=%s method=%s path=%s",
+                Occurrence.id(Occurrence.current()),
+                request.getMethod(),
+                request.getPath());
         return reply(internalError());
     }
 
@@ -191,7 +196,8 @@ public final class ProblemMappers {
                 ProblemKind.INTERNAL_ERROR, "The service failed on this request; the reason is in its log.", List.of());
     }
 
-    private static Response reply(Problem problem) {
+    private static Response reply(Problem refusal) {
+        Problem problem = Occurrence.refuse(refusal);
         Response.ResponseBuilder builder =
                 Response.status(problem.status()).entity(problem).type(Problem.MEDIA_TYPE);
         if (problem.status() == ProblemKind.BODY_TOO_LARGE.status()) {

@@ -10,6 +10,7 @@ import io.loopstate.web.form.Negotiation;
 import io.loopstate.web.form.Renderer;
 import io.loopstate.web.mapping.Pictures;
 import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Occurrence;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemException;
 import io.loopstate.web.problem.ProblemKind;
@@ -123,7 +124,7 @@ public class FormFilters {
         if (entity instanceof Problem problem) {
             if (problem.status() == ProblemKind.NOT_ACCEPTABLE.status()
                     && !OWN_FORMS.contains(request.getUriInfo().getPath())) {
-                response.setEntity(offered(problem));
+                response.setEntity(Occurrence.refuse(offered(problem)));
             }
             refuse(response, layout, problem);
         } else if (response.getStatus() == 200 && request.getProperty(TAG) instanceof String tag) {
@@ -153,9 +154,10 @@ public class FormFilters {
             }
             return response.getEntity();
         } catch (ProblemException e) {
-            response.setStatus(e.problem().status());
-            response.setEntity(e.problem(), NONE, MediaType.valueOf(Problem.MEDIA_TYPE));
-            return e.problem();
+            Problem problem = Occurrence.refuse(e.problem());
+            response.setStatus(problem.status());
+            response.setEntity(problem, NONE, MediaType.valueOf(Problem.MEDIA_TYPE));
+            return problem;
         }
     }
 

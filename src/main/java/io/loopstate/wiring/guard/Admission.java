@@ -34,6 +34,16 @@ public class Admission {
         late = Replies.overloaded("Requests have been waiting longer than the service lets them wait.");
     }
 
+    /** Requests under way, without those with many rows. */
+    public int requests() {
+        return requests.get();
+    }
+
+    /** Requests with many rows under way, without streams. */
+    public int batches() {
+        return batches.get();
+    }
+
     void filter(@Observes Filters filters) {
         filters.register(this::admit, Order.ADMISSION);
     }

@@ -2,6 +2,8 @@ package io.loopstate.wiring.guard;
 
 /** Priorities of the filters before the routes; the highest comes first. */
 public final class Order {
+    /** Ids and measurement of every request. */
+    public static final int TELEMETRY = 500;
     /** Headers of every reply, refusals included. */
     public static final int HEADERS = 400;
     /** Takes the key out of the URL; before anything may repeat it. */

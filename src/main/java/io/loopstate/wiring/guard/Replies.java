@@ -3,6 +3,7 @@ package io.loopstate.wiring.guard;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.problem.Fault;
+import io.loopstate.web.problem.Occurrence;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ProblemMappers;
@@ -36,7 +37,8 @@ public class Replies {
     }
 
     /** Ends a request with a problem. */
-    public void send(RoutingContext context, Problem problem) {
+    public void send(RoutingContext context, Problem refusal) {
+        Problem problem = Occurrence.refuse(context, refusal);
         HttpServerResponse response = context.response();
         if (problem.status() == 413 || problem.status() == 408) {
             leaveUnread(context);

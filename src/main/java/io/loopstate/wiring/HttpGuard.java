@@ -125,10 +125,10 @@ public class HttpGuard {
         if (context.failure() != null && (status < 400 || status >= 500)) {
             LOG.errorf(
                     context.failure(),
-                    "defect requestId=%s method=%s path=%s",
-                    Occurrence.id(context),
+                    "defect method=%s path=%s requestId=%s",
                     context.request().method(),
-                    context.request().path());
+                    context.request().path(),
+                    Occurrence.id(context));
             replies.send(context, ProblemMappers.internalError());
         } else {
             replies.send(

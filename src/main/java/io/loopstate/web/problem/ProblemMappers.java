@@ -168,10 +168,10 @@ public final class ProblemMappers {
         ResteasyReactiveRequestContext request = request();
         LOG.errorf(
                 e,
-                "defect requestId=%s method=%s path=%s",
-                Occurrence.id(Occurrence.current()),
+                "defect method=%s path=%s requestId=%s",
                 request.getMethod(),
-                request.getPath());
+                request.getPath(),
+                Occurrence.id(Occurrence.current()));
         return reply(internalError());
     }
 

@@ -106,7 +106,8 @@ class TelemetryTest {
                     .path("requestId");
             assertThat(id).matches(RANDOM);
             assertThat(log.lines())
-                    .anySatisfy(line -> assertThat(line).startsWith("defect requestId=" + id + " method=GET"));
+                    .anySatisfy(line ->
+                            assertThat(line).isEqualTo("defect method=GET path=/testing/defect requestId=" + id));
         }
     }
 

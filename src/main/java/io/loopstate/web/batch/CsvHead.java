@@ -91,7 +91,14 @@ record CsvHead(List<String> headings, List<Optional<InputColumn>> inputs) {
         List<Fault> faults = problem.errors().stream()
                 .map(fault -> fault.parameter() == null ? fault : fault.atParameter(heading(fault.parameter())))
                 .toList();
-        return new Problem(problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults);
+        return new Problem(
+                problem.type(),
+                problem.title(),
+                problem.status(),
+                problem.detail(),
+                problem.code(),
+                faults,
+                problem.requestId());
     }
 
     private String heading(String input) {

@@ -118,7 +118,13 @@ public final class JsonRows {
                         : fault.atPointer(REQUEST + fault.pointer().substring(1)))
                 .toList();
         return new Problem(
-                problem.type(), problem.title(), problem.status(), problem.detail(), problem.code(), faults, null);
+                problem.type(),
+                problem.title(),
+                problem.status(),
+                problem.detail(),
+                problem.code(),
+                faults,
+                problem.requestId());
     }
 
     private Operation<?, ?, ?, ?> operation(JsonNode row) {

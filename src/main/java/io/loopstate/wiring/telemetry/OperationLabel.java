@@ -8,7 +8,8 @@ final class OperationLabel {
     private static final String OTHER = "other";
     private static final String CALCULATIONS = "/v1/";
     private static final String REFRIGERANT = "refrigerants/";
-    private static final Set<String> FURTHER = Set.of("batch", "verify", "refrigerants", "units", "version");
+    private static final Set<String> FURTHER =
+            Set.of("batch", "batch/sweep", "verify", "refrigerants", "units", "version");
 
     private OperationLabel() {}
 

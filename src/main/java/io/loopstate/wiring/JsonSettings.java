@@ -52,9 +52,17 @@ public class JsonSettings implements ObjectMapperCustomizer {
                 .setSerializationInclusion(JsonInclude.Include.NON_NULL)
                 .addHandler(ReadingFaults.handler())
                 .registerModule(StrictScalar.module())
-                .registerModule(new SimpleModule("finite-numbers")
+                .registerModule(new SimpleModule("numbers")
+                        .addSerializer(new QuantityWriter())
                         .addSerializer(Double.class, new FiniteDouble())
                         .addSerializer(Double.TYPE, new FiniteDouble()));
+    }
+
+    static void writeFinite(double value, JsonGenerator out) throws IOException {
+        if (!Double.isFinite(value)) {
+            throw JsonMappingException.from(out, "a number of the reply is not finite");
+        }
+        out.writeNumber(value);
     }
 
     private static final class FiniteDouble extends StdSerializer<Double> {
@@ -66,10 +74,7 @@ public class JsonSettings implements ObjectMapperCustomizer {
 
         @Override
         public void serialize(Double value, JsonGenerator out, SerializerProvider provider) throws IOException {
-            if (!Double.isFinite(value)) {
-                throw JsonMappingException.from(out, "a number of the reply is not finite");
-            }
-            out.writeNumber(value);
+            writeFinite(value, out);
         }
     }
 }

@@ -6,6 +6,7 @@ import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Nearest;
 import io.loopstate.web.problem.Pointer;
 import io.loopstate.web.problem.ProblemKind;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +14,13 @@ import java.util.Set;
 
 /** A JSON body. What every calculation understands beside its inputs may stand in the query as well. */
 final class BodySource implements Source {
-    private static final List<String> OPTIONS =
-            List.copyOf(Shape.of(Options.class).leaves().keySet());
+    /** Their paths are their names in the query. */
+    private static final Set<String> OPTIONS = Shape.of(Options.class).queryNames();
 
     private final JsonNode body;
     private final QuerySource query;
+    /** What stands at the members of the request, by path. */
+    private final Map<String, Given> given = new HashMap<>();
 
     BodySource(JsonNode body, Map<String, List<String>> parameters) {
         this.body = body;
@@ -30,15 +33,8 @@ final class BodySource implements Source {
         return option.isPresent() ? option : inBody(path);
     }
 
-    /** A member that is null is a member that is absent. */
     private Optional<Given> inBody(String path) {
-        JsonNode node = body;
-        for (String name : path.split("\\.")) {
-            node = node.path(name);
-        }
-        return node.isMissingNode() || node.isNull()
-                ? Optional.empty()
-                : Optional.of(new Given(node, Place.body(Paths.pointer(path))));
+        return Optional.ofNullable(given.get(path));
     }
 
     @Override
@@ -58,7 +54,7 @@ final class BodySource implements Source {
     }
 
     @Override
-    public void refuseUnknown(Shape shape, Faults faults) {
+    public void open(Shape shape, Faults faults) {
         if (!body.isObject()) {
             Given whole = new Given(body, Place.body(Pointer.ROOT));
             faults.add(
@@ -70,7 +66,7 @@ final class BodySource implements Source {
             // Members that are missing from what is no object are not worth telling.
             faults.refuse();
         }
-        refuseUnknown(body, "", shape, faults);
+        take(body, "", shape, faults);
         query.refuseUnknown(OPTIONS, faults);
         for (String option : OPTIONS) {
             if (query.value(option).isPresent() && inBody(option).isPresent()) {
@@ -84,17 +80,23 @@ final class BodySource implements Source {
         }
     }
 
-    private static void refuseUnknown(JsonNode object, String path, Shape shape, Faults faults) {
-        object.fields().forEachRemaining(field -> {
+    /** A member that is null is a member that is absent. */
+    private void take(JsonNode object, String path, Shape shape, Faults faults) {
+        for (Map.Entry<String, JsonNode> field : object.properties()) {
             Shape.Member member = shape.names().get(field.getKey());
             if (member == null) {
                 faults.add(
                         ProblemKind.INVALID_REQUEST,
                         unknown(path, field.getKey(), shape.names().keySet()));
-            } else if (member.nested() != null && field.getValue().isObject()) {
-                refuseUnknown(field.getValue(), member.path(), member.nested(), faults);
+                continue;
             }
-        });
+            if (!field.getValue().isNull()) {
+                given.put(member.path(), new Given(field.getValue(), place(member.path())));
+            }
+            if (member.nested() != null && field.getValue().isObject()) {
+                take(field.getValue(), member.path(), member.nested(), faults);
+            }
+        }
     }
 
     private static Fault unknown(String path, String name, Set<String> known) {

@@ -26,7 +26,7 @@ record ChartChoice(ChartName name, Map<String, List<String>> others, Faults faul
         for (Shape.Member member : SHAPE.leaves().values()) {
             if (picture.choice() && parameters.containsKey(member.path())) {
                 QuerySource own = new QuerySource(Map.of(member.path(), others.remove(member.path())));
-                own.refuseUnknown(SHAPE, faults);
+                own.open(SHAPE, faults);
                 Object value = new ValueReader(own, faults, DecimalMark.POINT, Atmosphere.standard()).read(member);
                 name = value == null ? name : (ChartName) value;
             }

@@ -35,6 +35,9 @@ final class Faults {
 
     /** Whether the value at a path, or one that holds it, has a fault. */
     boolean at(String path) {
+        if (paths.isEmpty()) {
+            return false;
+        }
         for (String part = path; !part.isEmpty(); part = Paths.parent(part)) {
             if (paths.contains(part)) {
                 return true;

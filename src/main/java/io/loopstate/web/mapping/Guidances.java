@@ -3,7 +3,9 @@ package io.loopstate.web.mapping;
 import io.loopstate.engine.cycle.Guidance;
 import io.loopstate.engine.cycle.Guideline;
 import io.loopstate.engine.cycle.Limit;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
@@ -11,24 +13,31 @@ import java.util.regex.Pattern;
 final class Guidances {
     private static final String BASIS = "limit given in the request";
     private static final Pattern WORD = Pattern.compile("_(.)");
+    private static final Map<Guideline, String> PATHS = new EnumMap<>(Guideline.class);
+
+    static {
+        for (Guideline guideline : Guideline.values()) {
+            String name = guideline.name().toLowerCase(Locale.ROOT);
+            PATHS.put(
+                    guideline,
+                    "limits."
+                            + WORD.matcher(name)
+                                    .replaceAll(word -> word.group(1).toUpperCase(Locale.ROOT)));
+        }
+    }
 
     private Guidances() {}
 
     static Guidance of(Input<?> input) {
         Guidance guidance = Guidance.common();
-        for (Guideline guideline : Guideline.values()) {
-            String path = path(guideline);
-            if (input.shape().leaves().containsKey(path)) {
-                OptionalDouble limit = input.si(path);
-                guidance =
-                        limit.isPresent() ? guidance.with(guideline, new Limit(limit.getAsDouble(), BASIS)) : guidance;
+        for (Map.Entry<Guideline, String> place : PATHS.entrySet()) {
+            if (input.shape().leaves().containsKey(place.getValue())) {
+                OptionalDouble limit = input.si(place.getValue());
+                guidance = limit.isPresent()
+                        ? guidance.with(place.getKey(), new Limit(limit.getAsDouble(), BASIS))
+                        : guidance;
             }
         }
         return guidance;
-    }
-
-    private static String path(Guideline guideline) {
-        String name = guideline.name().toLowerCase(Locale.ROOT);
-        return "limits." + WORD.matcher(name).replaceAll(word -> word.group(1).toUpperCase(Locale.ROOT));
     }
 }

@@ -188,6 +188,16 @@ public final class Input<T> {
     }
 
     private void atMost(int count, String... paths) {
+        int found = 0;
+        for (String path : paths) {
+            found += source.value(path).isPresent() ? 1 : 0;
+        }
+        if (found > count) {
+            refuseBeyond(count, paths);
+        }
+    }
+
+    private void refuseBeyond(int count, String... paths) {
         String[] given = Arrays.stream(paths)
                 .filter(path -> source.value(path).isPresent())
                 .toArray(String[]::new);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The parameters of a query. */
 final class QuerySource implements Source {
@@ -45,12 +46,12 @@ final class QuerySource implements Source {
     }
 
     @Override
-    public void refuseUnknown(Shape shape, Faults faults) {
-        refuseUnknown(shape.leaves().keySet().stream().map(Paths::flat).toList(), faults);
+    public void open(Shape shape, Faults faults) {
+        refuseUnknown(shape.queryNames(), faults);
     }
 
     /** Adds a fault for each parameter that is not one of the known, and for each that is given twice. */
-    void refuseUnknown(List<String> known, Faults faults) {
+    void refuseUnknown(Set<String> known, Faults faults) {
         LayoutReader.faults(parameters).forEach(fault -> faults.add(ProblemKind.INVALID_REQUEST, fault));
         parameters.keySet().stream().sorted().forEach(name -> {
             if (name.equals(CACHE_BUSTER)) {
@@ -73,7 +74,7 @@ final class QuerySource implements Source {
         });
     }
 
-    private static List<String> withLayout(List<String> known) {
+    private static List<String> withLayout(Set<String> known) {
         List<String> all = new ArrayList<>(known);
         all.addAll(LayoutReader.NAMES);
         return all;

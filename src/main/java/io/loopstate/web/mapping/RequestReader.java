@@ -36,7 +36,7 @@ public final class RequestReader {
     /** As above, adding to faults that were found already. */
     <T> Input<T> read(Class<T> type, Source source, Faults faults) {
         Shape shape = Shape.of(type);
-        source.refuseUnknown(shape, faults);
+        source.open(shape, faults);
         DecimalMark mark = decimalMark(source, faults);
         Atmosphere atmosphere = atmosphere(shape, source, mark, faults);
         ValueReader values = new ValueReader(source, faults, mark, atmosphere);
@@ -81,13 +81,20 @@ public final class RequestReader {
                                 .withAllowed("an object"));
                 return null;
             }
-            boolean any = member.nested().leaves().keySet().stream()
-                    .anyMatch(path -> source.value(path).isPresent());
-            if (!any) {
+            if (!anyGiven(member.nested(), source)) {
                 return null;
             }
         }
         return record(member.nested(), values, source, faults);
+    }
+
+    private static boolean anyGiven(Shape shape, Source source) {
+        for (String path : shape.leaves().keySet()) {
+            if (source.value(path).isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static DecimalMark decimalMark(Source source, Faults faults) {

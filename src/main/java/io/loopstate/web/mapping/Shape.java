@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class Shape {
     private final List<Member> members = new ArrayList<>();
     private final Map<String, Member> names = new LinkedHashMap<>();
     private final Map<String, Member> leaves = new LinkedHashMap<>();
+    private final Set<String> queryNames = new LinkedHashSet<>();
     private final Set<String> unwrapped = new HashSet<>();
     private final Constructor<?> constructor;
 
@@ -44,6 +46,7 @@ final class Shape {
         RecordComponent[] components = type.getRecordComponents();
         for (RecordComponent component : components) {
             Member member = member(component, owner);
+            Paths.keep(member.path());
             members.add(member);
             if (member.unwrapped()) {
                 names.putAll(member.nested().names);
@@ -57,6 +60,7 @@ final class Shape {
                 leaves.putAll(member.nested().leaves);
             }
         }
+        leaves.keySet().forEach(path -> queryNames.add(Paths.flat(path)));
         try {
             constructor = type.getDeclaredConstructor(
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -95,6 +99,11 @@ final class Shape {
     /** Every member that is no record, by path, nested ones included. */
     Map<String, Member> leaves() {
         return leaves;
+    }
+
+    /** The names of the leaves in a query. */
+    Set<String> queryNames() {
+        return queryNames;
     }
 
     /** The path of a member of the record, in which unwrapped records have no place. */

@@ -7,6 +7,9 @@ import java.util.Optional;
  * evaporating.temperature}, for every kind of source.
  */
 interface Source {
+    /** Comes before every other call: adds a fault for each name that the request does not have. */
+    void open(Shape shape, Faults faults);
+
     /** The value at a path, empty if there is none. */
     Optional<Given> value(String path);
 
@@ -19,6 +22,4 @@ interface Source {
     /** The name of a path as the client knows it. */
     String name(String path);
 
-    /** Adds a fault for each name that the request does not have. */
-    void refuseUnknown(Shape shape, Faults faults);
 }

@@ -68,6 +68,30 @@ public record Envelope(
             requireOrder("minPressureRatio", minRatio, maxRatio);
         }
 
+        private Optional<Breach> breach(double suction, double discharge) {
+            return beyond(
+                            Breach.Measure.PRESSURE,
+                            "SuctionPressure",
+                            "The pressure at the suction",
+                            suction,
+                            minSuction,
+                            maxSuction)
+                    .or(() -> beyond(
+                            Breach.Measure.PRESSURE,
+                            "DischargePressure",
+                            "The pressure at the discharge",
+                            discharge,
+                            minDischarge,
+                            maxDischarge))
+                    .or(() -> beyond(
+                            Breach.Measure.RATIO,
+                            "PressureRatio",
+                            "The pressure ratio",
+                            discharge / suction,
+                            minRatio,
+                            maxRatio));
+        }
+
         /** Without limits. */
         public static Pressures unlimited() {
             double none = Double.POSITIVE_INFINITY;
@@ -100,56 +124,39 @@ public record Envelope(
      * @param discharge Pa
      */
     public Optional<Breach> breach(double suctionDew, double dischargeDew, double suction, double discharge) {
-        return temperature(suctionDew, minSuction, maxSuction, true)
-                .or(() -> temperature(dischargeDew, minDischarge, maxDischarge, false))
+        return beyond(
+                        Breach.Measure.TEMPERATURE,
+                        "SuctionTemperature",
+                        "The dew temperature at the suction",
+                        suctionDew,
+                        minSuction,
+                        maxSuction)
+                .or(() -> beyond(
+                        Breach.Measure.TEMPERATURE,
+                        "DischargeTemperature",
+                        "The dew temperature at the discharge",
+                        dischargeDew,
+                        minDischarge,
+                        maxDischarge))
                 .or(() -> corners.isEmpty() ? Optional.empty() : Polygon.breach(corners, suctionDew, dischargeDew))
-                .or(() -> pressure(suction, pressures.minSuction(), pressures.maxSuction(), true))
-                .or(() -> pressure(discharge, pressures.minDischarge(), pressures.maxDischarge(), false))
-                .or(() -> ratio(discharge / suction));
+                .or(() -> pressures.breach(suction, discharge));
     }
 
-    private static Optional<Breach> temperature(double got, double least, double most, boolean suction) {
-        if (holds(got, least, most, SLACK)) {
+    /** A breach of a pair of limits named {@code min...} and {@code max...}; slack is in kelvin, else a share. */
+    private static Optional<Breach> beyond(
+            Breach.Measure measure, String member, String subject, double got, double least, double most) {
+        double slack = measure == Breach.Measure.TEMPERATURE ? SLACK : SLACK * got;
+        if (holds(got, least, most, slack)) {
             return Optional.empty();
         }
         return Optional.of(new Breach(
-                Breach.Measure.TEMPERATURE,
-                suction,
-                (got < least ? "min" : "max") + (suction ? "Suction" : "Discharge") + "Temperature",
-                "The dew temperature at the " + (suction ? "suction" : "discharge")
-                        + " lies outside the envelope of the rating map",
+                measure,
+                member.startsWith("Suction"),
+                (got < least ? "min" : "max") + member,
+                subject + " lies outside the envelope of the rating map",
                 got,
                 least,
                 most));
-    }
-
-    private static Optional<Breach> pressure(double got, double least, double most, boolean suction) {
-        if (holds(got, least, most, SLACK * got)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Breach(
-                Breach.Measure.PRESSURE,
-                suction,
-                (got < least ? "min" : "max") + (suction ? "Suction" : "Discharge") + "Pressure",
-                "The pressure at the " + (suction ? "suction" : "discharge")
-                        + " lies outside the envelope of the rating map",
-                got,
-                least,
-                most));
-    }
-
-    private Optional<Breach> ratio(double got) {
-        if (holds(got, pressures.minRatio(), pressures.maxRatio(), SLACK * got)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Breach(
-                Breach.Measure.RATIO,
-                false,
-                got < pressures.minRatio() ? "minPressureRatio" : "maxPressureRatio",
-                "The pressure ratio lies outside the envelope of the rating map",
-                got,
-                pressures.minRatio(),
-                pressures.maxRatio()));
     }
 
     static boolean holds(double value, double least, double most, double slack) {

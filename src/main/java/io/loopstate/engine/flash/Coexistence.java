@@ -22,6 +22,11 @@ interface Coexistence {
     /** The state on a line through the dome at which a molar property of the whole has a value. */
     Point divide(FluidModel fluid, Given line, SplitVariable second, double value);
 
+    /** How close to the critical temperature, as a share of it, liquid and vapor can be told apart. */
+    default double closestToCritical() {
+        return 1e-12;
+    }
+
     /** The answer to a temperature and a pressure that lie on the edge of the dome, where one composition has no answer. */
     default Point onLine(FluidModel fluid, double pressure, Dome.Edges edges, boolean bubble) {
         throw EngineException.of(

@@ -1,6 +1,8 @@
 package io.loopstate.engine.flash;
 
 import io.loopstate.engine.coexistence.SplitVariable;
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.numerics.RootScan;
 import io.loopstate.engine.numerics.Roots;
 import java.util.List;
@@ -13,7 +15,7 @@ import java.util.function.ToDoubleFunction;
 final class QualityPair {
     private static final int CELLS = 48;
     private static final double STEP = 1e-6;
-    /** Closest approach to the critical temperature, as a share of it. */
+    /** Closest approach to the critical temperature on an edge of the dome, as a share of it. */
     private static final double TOP = 1e-12;
 
     private QualityPair() {}
@@ -22,14 +24,31 @@ final class QualityPair {
     static List<Point> solve(FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value) {
         double tc = fluid.criticalTemperature();
         double end = Math.sqrt(1 - fluid.minTemperature() / tc);
+        double top = quality == 0 || quality == 1 ? TOP : fluid.coexistence().closestToCritical();
+        requireOutsideGap(fluid, quality, property, value, top);
         // over x = sqrt(1 - T/Tc), in which the lines are smooth up to the critical point
         return RootScan.roots(
                         x -> slope(fluid, quality, property, value, x, end),
-                        RootScan.clustered(Math.sqrt(TOP), end, CELLS),
+                        RootScan.clustered(Math.sqrt(top), end, CELLS),
                         "temperature along a line of constant quality")
                 .stream()
                 .map(x -> at(fluid, quality, x))
                 .toList();
+    }
+
+    /** What lies between the top and the critical point is not found, so it is refused and not passed over. */
+    private static void requireOutsideGap(
+            FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value, double top) {
+        if (top == TOP) {
+            return;
+        }
+        double atTop = property.applyAsDouble(at(fluid, quality, Math.sqrt(top))) - value;
+        double atCritical = property.applyAsDouble(at(fluid, 0, Math.sqrt(TOP))) - value;
+        if (atTop * atCritical <= 0) {
+            throw EngineException.of(
+                    ErrorCode.NOT_CONVERGED,
+                    "a state that fits lies so close to the critical point that liquid and vapor cannot be told apart");
+        }
     }
 
     private static Point at(FluidModel fluid, double quality, double x) {

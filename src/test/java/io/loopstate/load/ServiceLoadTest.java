@@ -1,0 +1,118 @@
+package io.loopstate.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.loopstate.testing.ReadyMadeResource;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Requests a second of calculations, against requests that are read as well but answered with the same bytes made before: in the
+ * same process, over the same sockets, in turns. It measures and does not judge, so that a busy machine fails no build; what it
+ * asserts is that every request was answered.
+ */
+@QuarkusTest
+@Tag("load")
+class ServiceLoadTest {
+    private static final int CONNECTIONS = 16;
+    private static final int CROWD = 1024;
+    private static final int ROUNDS = 3;
+    private static final double WARM_UP = Double.parseDouble(System.getProperty("load.warmup", "6"));
+    private static final double SECONDS = Double.parseDouble(System.getProperty("load.seconds", "4"));
+
+    @TestHTTPResource
+    URI server;
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "saturation R-134a | /v1/properties/saturation | {\"refrigerant\":\"R-134a\",\"temperature\":\"40 degF\"}",
+                "state R-134a | /v1/properties/state | {\"refrigerant\":\"R-134a\",\"pressure\":\"35 psig\",\"temperature\":\"55 degF\"}",
+                "state R-454B | /v1/properties/state | {\"refrigerant\":\"R-454B\",\"pressure\":\"100 psig\",\"temperature\":\"55 degF\"}",
+                "design R-134a | /v1/cycle-points/design | {\"refrigerant\":\"R-134a\",\"evaporating\":{\"temperature\":\"20 degF\"},\"condensing\":{\"temperature\":\"105 degF\"},\"superheat\":\"10 delta_degF\",\"subcooling\":\"8 delta_degF\",\"isentropicEfficiency\":0.7,\"refrigeratingCapacity\":\"3 ton\"}",
+                "design R-454B | /v1/cycle-points/design | {\"refrigerant\":\"R-454B\",\"evaporating\":{\"temperature\":\"40 degF\"},\"condensing\":{\"temperature\":\"105 degF\"},\"superheat\":\"10 delta_degF\",\"subcooling\":\"8 delta_degF\",\"isentropicEfficiency\":0.7,\"refrigeratingCapacity\":\"3 ton\"}",
+                "design R-448A | /v1/cycle-points/design | {\"refrigerant\":\"R-448A\",\"evaporating\":{\"temperature\":\"-20 degF\"},\"condensing\":{\"temperature\":\"105 degF\"},\"superheat\":\"10 delta_degF\",\"subcooling\":\"8 delta_degF\",\"isentropicEfficiency\":0.7,\"refrigeratingCapacity\":\"3 ton\"}",
+            })
+    void body(String name, String path, String body) throws InterruptedException {
+        byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+        byte[] reply = RestAssured.given()
+                .contentType("application/json")
+                .body(bytes)
+                .post(path)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asByteArray();
+        ReadyMadeResource.keep("body", reply);
+        Client real = new Client(server, Client.post(path, bytes));
+        compare(name, real, new Client(server, Client.post("/testing/ready/body", bytes)), reply.length);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "one number | refrigerant=R-134a&temperature=40%20degF&units=IP&format=txt&pick=dewPressure",
+            })
+    void singleNumber(String name, String query) throws InterruptedException {
+        String target = "/v1/properties/saturation?" + query;
+        byte[] reply = RestAssured.given()
+                .urlEncodingEnabled(false)
+                .get(target)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asByteArray();
+        ReadyMadeResource.keep("number", reply);
+        Client real = new Client(server, Client.get(target));
+        compare(name, real, new Client(server, Client.get("/testing/ready/number?" + query)), reply.length);
+    }
+
+    private static void compare(String name, Client real, Client ready, int bytes) throws InterruptedException {
+        real.run(CONNECTIONS, WARM_UP);
+        ready.run(CONNECTIONS, WARM_UP);
+        double most = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            Client.Run readyRun = whole(ready.run(CONNECTIONS, SECONDS), bytes);
+            Client.Run realRun = whole(real.run(CONNECTIONS, SECONDS), bytes);
+            most = Math.max(most, realRun.rate());
+            print("%-20s %6d bytes  calculated %7.0f/s (p50 %.2f p99 %.2f ms)  ready-made %7.0f/s (p50 %.2f p99 %.2f ms)  ratio %.3f",
+                    name, bytes, realRun.rate(), realRun.milliseconds(0.5), realRun.milliseconds(0.99), readyRun.rate(),
+                    readyRun.milliseconds(0.5), readyRun.milliseconds(0.99), realRun.rate() / readyRun.rate());
+        }
+        Client.Run single = whole(real.run(1, SECONDS), bytes);
+        Client.Run singleReady = whole(ready.run(1, SECONDS), bytes);
+        print("%-20s one connection: calculated p50 %.3f p99 %.3f ms, ready-made p50 %.3f p99 %.3f ms, ratio of p50 %.3f",
+                name, single.milliseconds(0.5), single.milliseconds(0.99), singleReady.milliseconds(0.5),
+                singleReady.milliseconds(0.99), single.milliseconds(0.5) / singleReady.milliseconds(0.5));
+        Client.Run paced = whole(real.run(CONNECTIONS, SECONDS, 0.7 * most), bytes);
+        print("%-20s at 70 %% of it: %7.0f/s, p50 %.3f p99 %.3f ms, ratio %.1f",
+                name, paced.rate(), paced.milliseconds(0.5), paced.milliseconds(0.99),
+                paced.milliseconds(0.99) / paced.milliseconds(0.5));
+        Client.Run crowd = real.run(CROWD, 2 * SECONDS);
+        assertThat(crowd.failed()).as("neither answered nor refused cleanly").isZero();
+        print("%-20s %d connections at once: %7.0f/s answered (%.0f %% of capacity), %.0f/s refused, p99 %.0f ms",
+                name, CROWD, crowd.rate(), 100 * crowd.rate() / most, crowd.shed() / crowd.seconds(),
+                crowd.milliseconds(0.99));
+    }
+
+    private static Client.Run whole(Client.Run run, int bytes) {
+        assertThat(run.failed() + run.shed()).as("not answered").isZero();
+        assertThat(run.answered()).isPositive();
+        assertThat(run.bytes()).as("bytes of a reply").isEqualTo(bytes);
+        return run;
+    }
+
+    private static void print(String format, Object... values) {
+        System.out.println("LOAD " + String.format(Locale.ROOT, format, values));
+    }
+}

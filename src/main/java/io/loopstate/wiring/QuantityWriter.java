@@ -19,8 +19,8 @@ final class QuantityWriter extends StdSerializer<Quantity> {
     private static final long serialVersionUID = 1L;
     private static final SerializableString VALUE = new SerializedString("value");
     private static final SerializableString UNIT = new SerializedString("unit");
-    private static final Map<String, SerializableString> UNITS =
-            UnitCatalog.all().stream().collect(Collectors.toUnmodifiableMap(UnitToken::name, unit -> new SerializedString(unit.name())));
+    private static final Map<String, SerializableString> UNITS = UnitCatalog.all().stream()
+            .collect(Collectors.toUnmodifiableMap(UnitToken::name, unit -> new SerializedString(unit.name())));
 
     QuantityWriter() {
         super(Quantity.class);

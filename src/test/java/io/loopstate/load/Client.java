@@ -29,7 +29,8 @@ final class Client {
     }
 
     static byte[] post(String target, byte[] body) {
-        byte[] head = ("POST " + target + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: "
+        byte[] head = ("POST " + target
+                        + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: "
                         + body.length + "\r\n\r\n")
                 .getBytes(StandardCharsets.US_ASCII);
         byte[] whole = Arrays.copyOf(head, head.length + body.length);

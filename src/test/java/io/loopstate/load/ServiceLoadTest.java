@@ -85,23 +85,45 @@ class ServiceLoadTest {
             Client.Run readyRun = whole(ready.run(CONNECTIONS, SECONDS), bytes);
             Client.Run realRun = whole(real.run(CONNECTIONS, SECONDS), bytes);
             most = Math.max(most, realRun.rate());
-            print("%-20s %6d bytes  calculated %7.0f/s (p50 %.2f p99 %.2f ms)  ready-made %7.0f/s (p50 %.2f p99 %.2f ms)  ratio %.3f",
-                    name, bytes, realRun.rate(), realRun.milliseconds(0.5), realRun.milliseconds(0.99), readyRun.rate(),
-                    readyRun.milliseconds(0.5), readyRun.milliseconds(0.99), realRun.rate() / readyRun.rate());
+            print(
+                    "%-20s %6d bytes  calculated %7.0f/s (p50 %.2f p99 %.2f ms)  ready-made %7.0f/s (p50 %.2f p99 %.2f ms)  ratio %.3f",
+                    name,
+                    bytes,
+                    realRun.rate(),
+                    realRun.milliseconds(0.5),
+                    realRun.milliseconds(0.99),
+                    readyRun.rate(),
+                    readyRun.milliseconds(0.5),
+                    readyRun.milliseconds(0.99),
+                    realRun.rate() / readyRun.rate());
         }
         Client.Run single = whole(real.run(1, SECONDS), bytes);
         Client.Run singleReady = whole(ready.run(1, SECONDS), bytes);
-        print("%-20s one connection: calculated p50 %.3f p99 %.3f ms, ready-made p50 %.3f p99 %.3f ms, ratio of p50 %.3f",
-                name, single.milliseconds(0.5), single.milliseconds(0.99), singleReady.milliseconds(0.5),
-                singleReady.milliseconds(0.99), single.milliseconds(0.5) / singleReady.milliseconds(0.5));
+        print(
+                "%-20s one connection: calculated p50 %.3f p99 %.3f ms, ready-made p50 %.3f p99 %.3f ms, ratio of p50 %.3f",
+                name,
+                single.milliseconds(0.5),
+                single.milliseconds(0.99),
+                singleReady.milliseconds(0.5),
+                singleReady.milliseconds(0.99),
+                single.milliseconds(0.5) / singleReady.milliseconds(0.5));
         Client.Run paced = whole(real.run(CONNECTIONS, SECONDS, 0.7 * most), bytes);
-        print("%-20s at 70 %% of it: %7.0f/s, p50 %.3f p99 %.3f ms, ratio %.1f",
-                name, paced.rate(), paced.milliseconds(0.5), paced.milliseconds(0.99),
+        print(
+                "%-20s at 70 %% of it: %7.0f/s, p50 %.3f p99 %.3f ms, ratio %.1f",
+                name,
+                paced.rate(),
+                paced.milliseconds(0.5),
+                paced.milliseconds(0.99),
                 paced.milliseconds(0.99) / paced.milliseconds(0.5));
         Client.Run crowd = real.run(CROWD, 2 * SECONDS);
         assertThat(crowd.failed()).as("neither answered nor refused cleanly").isZero();
-        print("%-20s %d connections at once: %7.0f/s answered (%.0f %% of capacity), %.0f/s refused, p99 %.0f ms",
-                name, CROWD, crowd.rate(), 100 * crowd.rate() / most, crowd.shed() / crowd.seconds(),
+        print(
+                "%-20s %d connections at once: %7.0f/s answered (%.0f %% of capacity), %.0f/s refused, p99 %.0f ms",
+                name,
+                CROWD,
+                crowd.rate(),
+                100 * crowd.rate() / most,
+                crowd.shed() / crowd.seconds(),
                 crowd.milliseconds(0.99));
     }
 

@@ -21,5 +21,4 @@ interface Source {
 
     /** The name of a path as the client knows it. */
     String name(String path);
-
 }

@@ -46,8 +46,7 @@ class BlendPairsTest {
                 "R-455A", "R-507A", "R-513A", "R-515B"
             })
     void everyPairReturnsTheState(String designation) {
-        Blend blend =
-                (Blend) Catalog.bundled().refrigerant(designation).orElseThrow();
+        Blend blend = (Blend) Catalog.bundled().refrigerant(designation).orElseThrow();
         Equilibrium equilibrium = new Equilibria().of(blend, Equilibria.defaultReference(blend));
         List<State> states = states(blend, equilibrium);
         List<String> failures = new ArrayList<>();
@@ -99,8 +98,7 @@ class BlendPairsTest {
     }
 
     /** False where the pair was refused since one of its states lies too close to the critical point. */
-    private static boolean check(
-            Equilibrium equilibrium, State state, Variable a, Variable b, List<String> failures) {
+    private static boolean check(Equilibrium equilibrium, State state, Variable a, Variable b, List<String> failures) {
         String what = a + " and " + b + " at " + state.temperature() + " K, " + state.pressure() + " Pa, quality "
                 + state.vaporQuality() + ": ";
         try {

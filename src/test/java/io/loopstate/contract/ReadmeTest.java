@@ -3,12 +3,16 @@ package io.loopstate.contract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.loopstate.testing.Http;
+import io.loopstate.testing.StoredText;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.ValidatableResponse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,9 +20,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The commands of the README work as they stand. */
+/**
+ * The commands of the README work as they stand and get the replies stored; {@code -Dexamples.bless=true} stores them anew.
+ */
 @QuarkusTest
 class ReadmeTest {
+    private static final Path REPLIES = Path.of("src", "test", "resources", "readme");
+    private static final String OF_THIS_BUILD = "/v1/version";
     private static final Pattern COMMAND =
             Pattern.compile("^curl -s (.*?)(?=^curl |^#|^```)", Pattern.MULTILINE | Pattern.DOTALL);
     private static final Pattern GET = Pattern.compile("\"?http://localhost:8080(/[^\"\\s]*)\"?");
@@ -38,6 +46,22 @@ class ReadmeTest {
         return commands.stream();
     }
 
+    /** A command and the file of its reply: its path, and which of that path's commands it is. */
+    record Stored(Command command, Path file) {
+        @Override
+        public String toString() {
+            return file.getFileName().toString();
+        }
+    }
+
+    static Stream<Stored> stored() throws IOException {
+        Map<String, Integer> counts = new HashMap<>();
+        return commands().map(command -> {
+            String path = command.target().split("\\?")[0].substring(1).replace('/', '-');
+            return new Stored(command, REPLIES.resolve(path + '-' + counts.merge(path, 1, Integer::sum) + ".txt"));
+        });
+    }
+
     private static Command command(String arguments) {
         Matcher post = POST.matcher(arguments);
         if (post.matches()) {
@@ -49,12 +73,25 @@ class ReadmeTest {
     }
 
     @ParameterizedTest
-    @MethodSource("commands")
-    void commandWorks(Command command) {
-        if (command.body() == null) {
-            Http.get(command.target()).statusCode(200);
+    @MethodSource("stored")
+    void commandGetsTheStoredReply(Stored stored) throws IOException {
+        Command command = stored.command();
+        ValidatableResponse reply = command.body() == null
+                ? Http.get(command.target())
+                : Http.post(command.target(), command.type(), command.body());
+        String text = reply.statusCode(200).extract().asString();
+        if (command.target().startsWith(OF_THIS_BUILD)) {
+            assertThat(text).isNotEmpty();
         } else {
-            Http.post(command.target(), command.type(), command.body()).statusCode(200);
+            StoredText.check(stored.file(), text);
+        }
+    }
+
+    @Test
+    void nothingElseIsStored() throws IOException {
+        List<Path> known = stored().map(Stored::file).toList();
+        try (Stream<Path> files = Files.list(REPLIES)) {
+            assertThat(files).isSubsetOf(known);
         }
     }
 

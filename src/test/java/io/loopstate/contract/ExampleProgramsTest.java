@@ -92,8 +92,8 @@ class ExampleProgramsTest {
     @Test
     void webhookAnswersWorkOrders() throws IOException, InterruptedException {
         require("python3");
-        ProcessBuilder builder =
-                builder(List.of("python3", ROOT.resolve("clients/dispatch_webhook.py").toString()));
+        ProcessBuilder builder = builder(
+                List.of("python3", ROOT.resolve("clients/dispatch_webhook.py").toString()));
         builder.environment().put("PORT", "0");
         Process webhook = builder.start();
         try {
@@ -105,8 +105,10 @@ class ExampleProgramsTest {
             assertThat(answer.get("superheat").doubleValue()).isEqualTo(3.3);
             assertThat(answer.get("unit").textValue()).isEqualTo("delta_degF");
             assertThat(answer.get("warnings").get(0).textValue()).contains("little margin against liquid");
-            JsonNode refused =
-                    post(address, "{\"id\":\"x\",\"readings\":{\"refrigerant\":\"R-290\",\"suctionPressure\":\"22 psi\"}}", 422);
+            JsonNode refused = post(
+                    address,
+                    "{\"id\":\"x\",\"readings\":{\"refrigerant\":\"R-290\",\"suctionPressure\":\"22 psi\"}}",
+                    422);
             assertThat(refused.get("faults").get(0).get("reading").textValue()).isEqualTo("#/suctionPressure");
             post(address, "[]", 400);
         } finally {
@@ -121,8 +123,11 @@ class ExampleProgramsTest {
         YAMLMapper yaml = new YAMLMapper();
         JsonNode actions = yaml.readTree(ROOT.resolve("ci/github-actions.yml").toFile());
         JsonNode steps = actions.at("/jobs/check/steps");
-        assertThat(steps.findValuesAsText("run")).allMatch(ExampleProgramsTest::namesTheScript).hasSize(1);
-        assertThat(actions.at("/jobs/check/services/loopstate/ports/0").asText()).isEqualTo("8080:8080");
+        assertThat(steps.findValuesAsText("run"))
+                .allMatch(ExampleProgramsTest::namesTheScript)
+                .hasSize(1);
+        assertThat(actions.at("/jobs/check/services/loopstate/ports/0").asText())
+                .isEqualTo("8080:8080");
         JsonNode job = yaml.readTree(ROOT.resolve("ci/gitlab-ci.yml").toFile()).get("calculations");
         assertThat(job.at("/script/0").textValue()).matches(ExampleProgramsTest::namesTheScript);
         assertThat(job.at("/services/0/alias").textValue()).isEqualTo("loopstate");

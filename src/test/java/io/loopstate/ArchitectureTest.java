@@ -129,7 +129,8 @@ class ArchitectureTest {
             entry("web.form", List.of("web.dto", "web.problem", "web.template")),
             entry("web.mapping", List.of("web.dto", "web.problem", "web.chart", "web.form", "units", "engine")),
             entry("web.batch", List.of("web.dto", "web.problem", "web.mapping", "web.form")),
-            entry("web.verify", List.of("web.dto", "web.problem", "web.mapping", "units")),
+            entry("web.verify", List.of("web.dto", "web.problem", "web.mapping", "units", "engine.error")),
+            entry("web.verification", List.of("web.dto", "web.problem", "web.verify", "web.template", "units")),
             entry(
                     "web.rest",
                     List.of(
@@ -139,6 +140,7 @@ class ArchitectureTest {
                             "web.batch",
                             "web.form",
                             "web.verify",
+                            "web.verification",
                             "web.problem",
                             "engine.cycle",
                             "engine.property",
@@ -154,7 +156,8 @@ class ArchitectureTest {
                             "web.chart",
                             "web.batch",
                             "web.form",
-                            "web.verify")));
+                            "web.verify",
+                            "web.verification")));
 
     /** Packages that have a place but no classes yet. */
     private static final Set<String> WITHOUT_CLASSES = Set.of();
@@ -224,7 +227,7 @@ class ArchitectureTest {
             .resideInAPackage(in("units"))
             .should()
             .onlyHaveDependentClassesThat()
-            .resideInAnyPackage(in("units"), in("web.mapping"), in("web.verify"), in("wiring"))
+            .resideInAnyPackage(in("units"), in("web.mapping"), in("web.verify"), in("web.verification"), in("wiring"))
             .because("the engine and the resources know SI only");
 
     @ArchTest

@@ -12,6 +12,7 @@ import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
+import io.loopstate.web.verification.Verification;
 import io.loopstate.web.verify.Answers;
 import io.loopstate.web.verify.Verifier;
 import io.loopstate.wiring.guard.Deadlines;
@@ -78,6 +79,12 @@ final class Calculations {
     @Singleton
     static Verifier verifier(Answers answers, Version version) {
         return new Verifier(answers, version.engineVersion());
+    }
+
+    @Produces
+    @Singleton
+    static Verification verification(Answers answers, Version version) {
+        return new Verification(answers, version.engineVersion());
     }
 
     @Produces

@@ -3,6 +3,7 @@ package io.loopstate.web.mapping;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import io.loopstate.units.QuantityKind;
 import io.loopstate.web.dto.Quantity;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -15,7 +16,41 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** The kinds of the quantities of a reply, by the same declarations that the contract is written from. */
 public final class ReplyKinds {
+    /** Annotations of record components are parsed anew whenever they are asked for. */
+    private static final ClassValue<List<Member>> MEMBERS = new ClassValue<>() {
+        @Override
+        protected List<Member> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents()).map(Member::of).toList();
+        }
+    };
+
     private ReplyKinds() {}
+
+    /** A member of a record; the kind only where it is a quantity whose kind the contract tells. */
+    private record Member(
+            String name, Method accessor, boolean unwrapped, boolean quantity, Optional<QuantityKind> kind) {
+        static Member of(RecordComponent component) {
+            Method accessor = component.getAccessor();
+            Schema schema = accessor.getAnnotation(Schema.class);
+            return new Member(
+                    component.getName(),
+                    accessor,
+                    accessor.isAnnotationPresent(JsonUnwrapped.class),
+                    component.getType() == Quantity.class,
+                    Arrays.stream(QuantityKind.values())
+                            .filter(kind ->
+                                    schema != null && Contract.schema(kind).equals(schema.ref()))
+                            .findFirst());
+        }
+
+        Object of(Object owner) {
+            try {
+                return accessor.invoke(owner);
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
 
     /**
      * The kind of the quantity at a place of a reply; empty where there is no quantity or the contract leaves its kind open.
@@ -29,8 +64,8 @@ public final class ReplyKinds {
         if (!(reply instanceof Record) || names.isEmpty()) {
             return Optional.empty();
         }
-        return Arrays.stream(reply.getClass().getRecordComponents())
-                .map(component -> below(reply, component, names))
+        return MEMBERS.get(reply.getClass()).stream()
+                .map(member -> below(reply, member, names))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -52,27 +87,14 @@ public final class ReplyKinds {
                         component.getName().equals(name) || mayHave(component.getGenericType(), name, seen));
     }
 
-    private static Optional<QuantityKind> below(Object owner, RecordComponent component, List<String> names) {
-        boolean unwrapped = component.getAccessor().isAnnotationPresent(JsonUnwrapped.class);
-        if (!unwrapped && !component.getName().equals(names.get(0))) {
+    private static Optional<QuantityKind> below(Object owner, Member member, List<String> names) {
+        if (!member.unwrapped() && !member.name().equals(names.get(0))) {
             return Optional.empty();
         }
-        if (component.getType() == Quantity.class) {
-            return names.size() == 1 ? kind(component) : Optional.empty();
+        if (member.quantity()) {
+            return names.size() == 1 ? member.kind() : Optional.empty();
         }
-        try {
-            Object value = component.getAccessor().invoke(owner);
-            return at(value, unwrapped ? names : names.subList(1, names.size()));
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static Optional<QuantityKind> kind(RecordComponent component) {
-        Schema schema = component.getAccessor().getAnnotation(Schema.class);
-        return Arrays.stream(QuantityKind.values())
-                .filter(kind -> schema != null && Contract.schema(kind).equals(schema.ref()))
-                .findFirst();
+        return at(member.of(owner), member.unwrapped() ? names : names.subList(1, names.size()));
     }
 
     private static Optional<?> element(List<?> list, String index) {

@@ -43,9 +43,12 @@ public class FormFilters {
     private static final String TAG = "loopstate.tag";
     private static final Annotation[] NONE = {};
     private static final String CACHE = "public, max-age=3600";
+    private static final String VERIFICATION = "/v1/verification";
+    /** What tells whether this build is right must not be the answer of another build. */
+    private static final String ASK_EACH_TIME = "no-cache";
 
     /** Routes that write forms of their own. */
-    private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify");
+    private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify", VERIFICATION);
 
     private final ObjectMapper mapper;
     private final Version version;
@@ -60,7 +63,7 @@ public class FormFilters {
     /** Chooses the form before the route is chosen, and answers a cache that has this very reply. */
     @ServerRequestFilter(preMatching = true)
     public Optional<Response> choose(ContainerRequestContext request) {
-        String path = request.getUriInfo().getPath();
+        String path = path(request);
         if (!path.startsWith(VERSION_PREFIX)) {
             return Optional.empty();
         }
@@ -91,7 +94,7 @@ public class FormFilters {
         return EntityTags.matches(request.getHeaderString(HttpHeaders.IF_NONE_MATCH), tag)
                 ? Optional.of(Response.notModified()
                         .header(HttpHeaders.ETAG, tag)
-                        .header(HttpHeaders.CACHE_CONTROL, CACHE)
+                        .header(HttpHeaders.CACHE_CONTROL, cacheControl(path))
                         .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
                         .build())
                 : Optional.empty();
@@ -122,14 +125,13 @@ public class FormFilters {
             entity = form(request, response, layout, entity);
         }
         if (entity instanceof Problem problem) {
-            if (problem.status() == ProblemKind.NOT_ACCEPTABLE.status()
-                    && !OWN_FORMS.contains(request.getUriInfo().getPath())) {
+            if (problem.status() == ProblemKind.NOT_ACCEPTABLE.status() && !OWN_FORMS.contains(path(request))) {
                 response.setEntity(Occurrence.refuse(offered(problem)));
             }
             refuse(response, layout, problem);
         } else if (response.getStatus() == 200 && request.getProperty(TAG) instanceof String tag) {
             response.getHeaders().putSingle(HttpHeaders.ETAG, tag);
-            response.getHeaders().putSingle(HttpHeaders.CACHE_CONTROL, CACHE);
+            response.getHeaders().putSingle(HttpHeaders.CACHE_CONTROL, cacheControl(path(request)));
         }
     }
 
@@ -192,6 +194,16 @@ public class FormFilters {
                 || layout.form() == Form.JSON
                         && layout.digits().isEmpty()
                         && layout.picks().isEmpty();
+    }
+
+    /** A slash behind a route changes nothing. */
+    private static String path(ContainerRequestContext request) {
+        String path = request.getUriInfo().getPath();
+        return path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
+    }
+
+    private static String cacheControl(String path) {
+        return path.equals(VERIFICATION) ? ASK_EACH_TIME : CACHE;
     }
 
     private static boolean reads(ContainerRequestContext request) {

@@ -2,6 +2,7 @@ package io.loopstate.web.verify;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.loopstate.engine.error.DeadlineException;
 import io.loopstate.web.mapping.Exchange;
 import io.loopstate.web.mapping.Operation;
 import io.loopstate.web.mapping.Operations;
@@ -10,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 
-/** Answers requests the way of any other, refusals and defects included: there is always an answer. */
+/**
+ * Answers requests the way of any other, refusals and defects included: there is always an answer, unless the time for all of
+ * them is up.
+ */
 public final class Answers {
 
     private final Exchange exchange;
@@ -52,6 +56,9 @@ public final class Answers {
         Object reply;
         try {
             reply = calculation.get();
+        } catch (DeadlineException e) {
+            // Nothing is known of this request, and the others have no time left either.
+            throw e;
         } catch (RuntimeException e) {
             // The other requests are still worth their answers.
             reply = ProblemMappers.ofCalculation(e);

@@ -9,12 +9,13 @@ public final class Routes {
 
     private static final String SWEEP = BATCH + "/sweep";
     private static final String VERIFY = "/v1/verify";
+    private static final String VERIFICATION = "/v1/verification";
 
     private Routes() {}
 
     /** Whether a path answers many rows at once. */
     static boolean batch(String path) {
-        return is(BATCH, path) || is(SWEEP, path) || is(VERIFY, path);
+        return is(BATCH, path) || is(SWEEP, path) || is(VERIFY, path) || is(VERIFICATION, path);
     }
 
     /** Whether a path is a route, with or without a slash behind it. */

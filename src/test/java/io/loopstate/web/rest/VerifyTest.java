@@ -34,6 +34,7 @@ class VerifyTest {
     void formByName(String query, String type) {
         Http.post("/v1/verify" + query, GOOD).statusCode(200).contentType(startsWith(type));
         Http.post("/v1/verify" + query, WRONG).statusCode(200).contentType(startsWith(type));
+        Http.post("/v1/verify/" + query, GOOD).statusCode(200).contentType(startsWith(type));
     }
 
     @ParameterizedTest

@@ -9,6 +9,9 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import io.fabric8.kubernetes.api.model.Container;
 import io.fabric8.kubernetes.api.model.HasMetadata;
 import io.fabric8.kubernetes.api.model.PodSpec;
+import io.fabric8.kubernetes.api.model.Secret;
+import io.fabric8.kubernetes.api.model.SecretKeySelector;
+import io.fabric8.kubernetes.api.model.SecretVolumeSource;
 import io.fabric8.kubernetes.api.model.apps.Deployment;
 import io.fabric8.kubernetes.client.utils.KubernetesSerialization;
 import java.io.IOException;
@@ -32,6 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The manifests under {@code k8s} have no member that their types do not know, and no value of another type. */
 class ManifestsTest {
     private static final Path ROOT = Path.of("k8s");
+    private static final Path TEMPLATES = ROOT.resolve("templates");
     private static final KubernetesSerialization SERIALIZATION = new KubernetesSerialization();
 
     static Stream<Path> manifests() throws IOException {
@@ -66,7 +70,7 @@ class ManifestsTest {
 
     @Test
     void everyFileBelongsToAKustomization() throws IOException {
-        for (Path file : manifests().toList()) {
+        for (Path file : manifests().filter(file -> !file.startsWith(TEMPLATES)).toList()) {
             assertThat(Files.readString(file.resolveSibling("kustomization.yaml")))
                     .contains("  - " + file.getFileName() + "\n");
         }
@@ -117,6 +121,36 @@ class ManifestsTest {
         assertThat(container.getSecurityContext().getAllowPrivilegeEscalation()).isFalse();
         assertThat(container.getSecurityContext().getCapabilities().getDrop()).containsExactly("ALL");
         assertThat(container.getResources().getLimits()).containsKey("memory");
+    }
+
+    /** The deployment finds in the secret what it looks for, and does without it where there is none. */
+    @Test
+    void deploymentReadsTheSecretWhereThereIsOne() throws IOException {
+        Secret secret = (Secret)
+                SERIALIZATION.<HasMetadata>unmarshal(Files.readString(TEMPLATES.resolve("secret.yaml")));
+        Deployment deployment = (Deployment)
+                SERIALIZATION.<HasMetadata>unmarshal(Files.readString(ROOT.resolve("base/deployment.yaml")));
+        PodSpec pod = deployment.getSpec().getTemplate().getSpec();
+        SecretKeySelector variable =
+                pod.getContainers().get(0).getEnv().get(0).getValueFrom().getSecretKeyRef();
+        SecretVolumeSource volume = pod.getVolumes().stream()
+                .filter(candidate -> candidate.getName().equals("keys"))
+                .findFirst()
+                .orElseThrow()
+                .getSecret();
+        assertThat(variable.getName()).isEqualTo(secret.getMetadata().getName());
+        assertThat(volume.getSecretName()).isEqualTo(secret.getMetadata().getName());
+        assertThat(variable.getOptional()).isTrue();
+        assertThat(volume.getOptional()).isTrue();
+        String place = pod.getContainers().get(0).getVolumeMounts().stream()
+                .filter(mount -> mount.getName().equals("keys"))
+                .findFirst()
+                .orElseThrow()
+                .getMountPath();
+        assertThat(secret.getStringData().get(variable.getKey()))
+                .isEqualTo(place + '/' + volume.getItems().get(0).getPath());
+        assertThat(secret.getStringData().get(volume.getItems().get(0).getKey()))
+                .matches("[a-z]+ [0-9a-f]{64} [0-9]+\n");
     }
 
     /** With the tool itself, where it is installed; without it {@link #kustomizationNamesWhatExists} has to do. */

@@ -4,19 +4,20 @@ import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemKind;
 import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticationMechanism;
 import io.quarkus.vertx.http.runtime.security.QuarkusHttpUser;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
- * Who asks, by a key or by the platform's own authentication, and whether once more is allowed. Refuses before the body is
+ * Who asks, by a key or by a bearer token that the platform has checked, and whether once more is allowed. Refuses before the body is
  * read. Bad data never ends here: a spreadsheet asks its user for a password when it gets a 401.
  */
 @ApplicationScoped
@@ -28,6 +29,7 @@ public class Access {
     private static final String CACHE_CONTROL = "Cache-Control";
 
     private final KeyRing keys;
+    private final Subjects subjects;
     private final boolean bearer;
     private final boolean anonymous;
     private final Replies replies;
@@ -37,15 +39,20 @@ public class Access {
     public Access(
             AccessSettings settings,
             Replies replies,
-            @ConfigProperty(name = "loopstate.access.bearer", defaultValue = "false") boolean bearer) {
+            Instance<HttpAuthenticationMechanism> mechanisms) {
         this.replies = replies;
-        this.bearer = bearer;
+        bearer = settings.bearer();
+        if (bearer && mechanisms.isUnsatisfied()) {
+            throw new IllegalStateException(
+                    "loopstate.access.bearer needs a package that checks tokens: mvn -B -Poidc package");
+        }
+        subjects = new Subjects(settings.requestsPerMinute());
         keys = new KeyRing(settings);
         anonymous = settings.anonymous().orElse(keys.isEmpty() && !bearer);
     }
 
     void filter(@Observes Filters filters) {
-        if (!keys.isEmpty() || !anonymous) {
+        if (!keys.isEmpty() || bearer || !anonymous) {
             filters.register(this::check, Order.ACCESS);
         }
     }
@@ -59,8 +66,14 @@ public class Access {
         String given = KeyParameter.key(context);
         Optional<Rate> rate = given == null ? Optional.empty() : keys.find(given);
         if (rate.isPresent()) {
-            spend(context, rate.get());
-        } else if (given == null && (anonymous || authenticated(context))) {
+            spend(context, "key", rate.get());
+        } else if (given == null && bearer && authenticated(context)) {
+            String subject = ((QuarkusHttpUser) context.user())
+                    .getSecurityIdentity()
+                    .getPrincipal()
+                    .getName();
+            spend(context, "subject", subjects.rate(subject));
+        } else if (given == null && anonymous) {
             context.next();
         } else {
             refuse(context, given == null);
@@ -72,18 +85,18 @@ public class Access {
                 && !user.getSecurityIdentity().isAnonymous();
     }
 
-    private void spend(RoutingContext context, Rate rate) {
+    private void spend(RoutingContext context, String by, Rate rate) {
         Rate.Turn turn = rate.take();
         HttpServerResponse response = context.response();
-        response.putHeader("RateLimit-Policy", "\"key\";q=" + rate.requestsPerMinute() + ";w=60");
-        response.putHeader("RateLimit", "\"key\";r=" + turn.left() + ";t=" + turn.secondsToFull());
+        response.putHeader("RateLimit-Policy", '"' + by + "\";q=" + rate.requestsPerMinute() + ";w=60");
+        response.putHeader("RateLimit", '"' + by + "\";r=" + turn.left() + ";t=" + turn.secondsToFull());
         if (turn.allowed()) {
             context.addHeadersEndHandler(done -> keepPrivate(response));
             context.next();
             return;
         }
         response.putHeader("Retry-After", Long.toString(turn.secondsToNext()));
-        Fault fault = Fault.request("too-many-requests", "This key has used up its requests for now.")
+        Fault fault = Fault.request("too-many-requests", "This " + by + " has used up its requests for now.")
                 .withAllowed(rate.requestsPerMinute() + " requests a minute")
                 .withHint("Try again in " + turn.secondsToNext() + " s, or send many rows in one request.");
         replies.send(context, Problem.of(ProblemKind.TOO_MANY_REQUESTS, List.of(fault)));
@@ -104,7 +117,8 @@ public class Access {
                         HEADER,
                         missing ? "missing-key" : "unknown-key",
                         missing ? "This service answers with a key only." : "This key is not known here.")
-                .withAllowed("a key in the header " + HEADER + " or in the query parameter " + KeyParameter.NAME);
+                .withAllowed("a key in the header " + HEADER + " or in the query parameter " + KeyParameter.NAME
+                        + (bearer ? ", or a bearer token in the header Authorization" : ""));
         replies.send(context, Problem.of(ProblemKind.UNAUTHORIZED, List.of(fault)));
     }
 }

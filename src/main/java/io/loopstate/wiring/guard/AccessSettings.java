@@ -23,7 +23,11 @@ public interface AccessSettings {
     /** Whether requests without a key are answered all the same; by default where there are no keys. */
     Optional<Boolean> anonymous();
 
-    /** Requests per minute of a key that has no number of its own; as many may come at once. */
+    /** Whether bearer tokens are accepted, which the package has to be built for. */
+    @WithDefault("false")
+    boolean bearer();
+
+    /** Requests per minute of a subject of tokens, and of a key that has no number of its own; as many may come at once. */
     @WithDefault("600")
     int requestsPerMinute();
 

@@ -126,8 +126,8 @@ class ManifestsTest {
     /** The deployment finds in the secret what it looks for, and does without it where there is none. */
     @Test
     void deploymentReadsTheSecretWhereThereIsOne() throws IOException {
-        Secret secret = (Secret)
-                SERIALIZATION.<HasMetadata>unmarshal(Files.readString(TEMPLATES.resolve("secret.yaml")));
+        Secret secret =
+                (Secret) SERIALIZATION.<HasMetadata>unmarshal(Files.readString(TEMPLATES.resolve("secret.yaml")));
         Deployment deployment = (Deployment)
                 SERIALIZATION.<HasMetadata>unmarshal(Files.readString(ROOT.resolve("base/deployment.yaml")));
         PodSpec pod = deployment.getSpec().getTemplate().getSpec();

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 /** The package holds no library that is not documented, and none that the list of parts does not have. */
 class PackagedDependenciesIT {
     private static final Path LIBRARIES = Path.of("target", "quarkus-app", "lib");
-    private static final Pattern ROW = Pattern.compile("(?m)^\\| (`[a-z0-9.]+[.-]`(?: `[a-z0-9.]+[.-]`)*) \\| (\\S.*) \\|$");
+    private static final Pattern ROW =
+            Pattern.compile("(?m)^\\| (`[a-z0-9.]+[.-]`(?: `[a-z0-9.]+[.-]`)*) \\| (\\S.*) \\|$");
     private static final String OPTIONAL = "in the profile";
     private static final Pattern NAME = Pattern.compile("`([^`]+)`");
 
@@ -49,8 +50,9 @@ class PackagedDependenciesIT {
                 .readTree(Path.of("target", "loopstate.cdx.json").toFile())
                 .get("components");
         List<String> listed = StreamSupport.stream(parts.spliterator(), false)
-                .map(part -> part.get("group").textValue() + '.' + part.get("name").textValue() + '-'
-                        + part.get("version").textValue() + ".jar")
+                .map(part ->
+                        part.get("group").textValue() + '.' + part.get("name").textValue() + '-'
+                                + part.get("version").textValue() + ".jar")
                 .toList();
         assertThat(libraries()).isSubsetOf(listed);
         assertThat(listed.stream().filter(name -> name.startsWith("org.junit")).collect(Collectors.toList()))

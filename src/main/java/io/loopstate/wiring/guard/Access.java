@@ -36,10 +36,7 @@ public class Access {
 
     /** Called by the container. */
     @Inject
-    public Access(
-            AccessSettings settings,
-            Replies replies,
-            Instance<HttpAuthenticationMechanism> mechanisms) {
+    public Access(AccessSettings settings, Replies replies, Instance<HttpAuthenticationMechanism> mechanisms) {
         this.replies = replies;
         bearer = settings.bearer();
         if (bearer && mechanisms.isUnsatisfied()) {

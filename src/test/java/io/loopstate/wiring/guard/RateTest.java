@@ -56,6 +56,11 @@ class RateTest {
     private static AccessSettings settings(Path file) {
         return new AccessSettings() {
             @Override
+            public boolean bearer() {
+                return false;
+            }
+
+            @Override
             public Map<String, Key> keys() {
                 return Map.of();
             }

@@ -5,9 +5,11 @@ import io.loopstate.web.problem.PercentEncoding;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
 import io.loopstate.wiring.batch.BatchStreams;
+import io.loopstate.wiring.guard.Access;
 import io.loopstate.wiring.guard.Bodies;
 import io.loopstate.wiring.guard.Order;
 import io.loopstate.wiring.guard.Replies;
+import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
@@ -43,11 +45,13 @@ public class HttpGuard {
 
     private final Replies replies;
     private final Bodies bodies;
+    private final Access access;
 
     /** Called by the container. */
     @Inject
-    public HttpGuard(Replies replies, Bodies bodies) {
+    public HttpGuard(Replies replies, Bodies bodies, Access access) {
         this.replies = replies;
+        this.access = access;
         this.bodies = bodies;
     }
 
@@ -119,6 +123,10 @@ public class HttpGuard {
     private void fail(RoutingContext context) {
         if (context.response().ended()) {
             LOG.debug("failure after the reply", context.failure());
+            return;
+        }
+        if (context.failure() instanceof AuthenticationFailedException) {
+            access.refuseToken(context);
             return;
         }
         int status = context.statusCode();

@@ -107,6 +107,15 @@ public class Access {
         }
     }
 
+    /** Refuses a token that the platform did not accept, and says nothing of it. */
+    public void refuseToken(RoutingContext context) {
+        context.response()
+                .putHeader("WWW-Authenticate", "Bearer error=\"invalid_token\", ApiKey realm=\"loopstate\"");
+        Fault fault = Fault.parameter("Authorization", "unknown-token", "This token is not accepted here.")
+                .withAllowed("a token of the issuer that this service trusts, not expired");
+        replies.send(context, Problem.of(ProblemKind.UNAUTHORIZED, List.of(fault)));
+    }
+
     /** Says nothing of the key that was sent. */
     private void refuse(RoutingContext context, boolean missing) {
         context.response().putHeader("WWW-Authenticate", (bearer ? "Bearer, " : "") + "ApiKey realm=\"loopstate\"");

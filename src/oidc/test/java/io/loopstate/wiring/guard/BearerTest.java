@@ -11,6 +11,7 @@ import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
 import io.smallrye.jwt.build.Jwt;
 import java.security.GeneralSecurityException;
+import java.security.Key;
 import java.security.KeyFactory;
 import java.security.KeyPair;
 import java.security.KeyPairGenerator;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @TestProfile(BearerTest.Tokens.class)
 class BearerTest {
     private static final String CALCULATION = "/v1/properties/saturation?temperature=280+K&refrigerant=R-134a";
+    private static final String PUBLIC_KEY = "loopstate.test.public-key";
     private static final String PRIVATE_KEY = "loopstate.test.private-key";
     private static final String KEY = "0123456789abcdef";
 
@@ -36,16 +38,18 @@ class BearerTest {
     public static final class Tokens implements QuarkusTestProfile {
         @Override
         public Map<String, String> getConfigOverrides() {
-            KeyPair pair = pair();
-            System.setProperty(
-                    PRIVATE_KEY, Base64.getEncoder().encodeToString(pair.getPrivate().getEncoded()));
+            // Asked for more than once, by classes of several loaders.
+            if (System.getProperty(PRIVATE_KEY) == null) {
+                KeyPair pair = pair();
+                System.setProperty(PRIVATE_KEY, text(pair.getPrivate()));
+                System.setProperty(PUBLIC_KEY, text(pair.getPublic()));
+            }
             return Map.of(
                     "loopstate.access.bearer", "true",
                     "loopstate.access.requests-per-minute", "3",
                     "loopstate.access.keys.one.sha256",
                             "9f9f5111f7b27a781f1f1ddde5ebc2dd2b796bfc7365c9c28b548e564176929f",
-                    "quarkus.oidc.public-key",
-                            Base64.getEncoder().encodeToString(pair.getPublic().getEncoded()),
+                    "quarkus.oidc.public-key", System.getProperty(PUBLIC_KEY),
                     "quarkus.oidc.token.principal-claim", "sub",
                     "quarkus.oidc.token.issuer", "https://issuer.example");
         }
@@ -141,6 +145,10 @@ class BearerTest {
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private static String text(Key key) {
+        return Base64.getEncoder().encodeToString(key.getEncoded());
     }
 
     private static KeyPair pair() {

@@ -109,8 +109,7 @@ public class Access {
 
     /** Refuses a token that the platform did not accept, and says nothing of it. */
     public void refuseToken(RoutingContext context) {
-        context.response()
-                .putHeader("WWW-Authenticate", "Bearer error=\"invalid_token\", ApiKey realm=\"loopstate\"");
+        context.response().putHeader("WWW-Authenticate", "Bearer error=\"invalid_token\", ApiKey realm=\"loopstate\"");
         Fault fault = Fault.parameter("Authorization", "unknown-token", "This token is not accepted here.")
                 .withAllowed("a token of the issuer that this service trusts, not expired");
         replies.send(context, Problem.of(ProblemKind.UNAUTHORIZED, List.of(fault)));

@@ -9,7 +9,7 @@ final class OperationLabel {
     private static final String CALCULATIONS = "/v1/";
     private static final String REFRIGERANT = "refrigerants/";
     private static final Set<String> FURTHER =
-            Set.of("batch", "batch/sweep", "verify", "refrigerants", "units", "version");
+            Set.of("batch", "batch/sweep", "verify", "refrigerants", "units", "verification", "version");
 
     private OperationLabel() {}
 

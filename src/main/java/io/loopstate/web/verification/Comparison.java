@@ -5,6 +5,8 @@ import io.loopstate.web.dto.VerifiedValue;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.verify.Answer;
 import io.loopstate.web.verify.Answers;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -12,6 +14,8 @@ import java.util.OptionalDouble;
 final class Comparison {
     /** What rounding of a value exactly half-way may add. */
     private static final double ROUNDING = 1 + 1e-9;
+    /** Told of a difference beyond the last printed one. */
+    private static final int DIGITS = 4;
 
     private Comparison() {}
 
@@ -52,11 +56,16 @@ final class Comparison {
                 value.printed(),
                 there ? number : null,
                 value.printedUnit(),
-                there ? number - value.number() : null,
-                there ? value.deviation(number) : null,
+                there ? rounded(number - value.number(), new BigDecimal(value.printed()).scale() + DIGITS) : null,
+                there ? rounded(value.deviation(number), DIGITS) : null,
                 value.allowed().isPresent() ? value.allowed().getAsDouble() : null,
                 outcome,
                 reason);
+    }
+
+    /** What a difference has beyond some digits of the print is the rounding of this processor. */
+    private static double rounded(double value, int digits) {
+        return new BigDecimal(value).setScale(digits, RoundingMode.HALF_UP).doubleValue();
     }
 
     /** One value in words, for logs and reports. */

@@ -20,16 +20,16 @@ import io.loopstate.wiring.JsonSettings;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongSupplier;
 
 /** The service from request to bytes, without a server around it. */
 public final class Service {
     private static final Catalog CATALOG = Catalog.bundled();
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final Exchange EXCHANGE = new Exchange(
-            new RequestReader(
-                    new Refrigerants(CATALOG, new Equilibria(), new TransportLibrary(CATALOG)),
-                    Constraints.validator()),
-            new Trust("test", SafetyGroups.bundled()));
+    private static final RequestReader READER = new RequestReader(
+            new Refrigerants(CATALOG, new Equilibria(), new TransportLibrary(CATALOG)), Constraints.validator());
+    private static final Trust TRUST = new Trust("test", SafetyGroups.bundled());
+    private static final Exchange EXCHANGE = new Exchange(READER, TRUST);
 
     static {
         new JsonSettings().customize(MAPPER);
@@ -47,6 +47,11 @@ public final class Service {
                 throw new IllegalStateException(e);
             }
         }
+    }
+
+    /** Answers with a deadline of its own, as {@link System#nanoTime} counts. */
+    public static Exchange exchange(LongSupplier deadline) {
+        return new Exchange(READER, TRUST, deadline);
     }
 
     /** Answers a query; any exception but a refusal is a defect and passes through. */

@@ -36,6 +36,7 @@ public final class CsvFormat implements RowFormat {
     private final TableQuery query;
     private final CsvText text;
     private final int longestRow;
+    private final int mostColumns;
 
     /** Set by {@link #begin} before any other row is answered. */
     private volatile CsvHead head;
@@ -49,13 +50,14 @@ public final class CsvFormat implements RowFormat {
         }
     }
 
-    /** Rows of at most so many bytes. */
-    public CsvFormat(ObjectMapper mapper, Exchange exchange, TableQuery query, int longestRow) {
+    /** Rows of at most so many bytes, and a head of at most so many columns. */
+    public CsvFormat(ObjectMapper mapper, Exchange exchange, TableQuery query, int longestRow, int mostColumns) {
         this.mapper = mapper;
         this.exchange = exchange;
         this.query = query;
         this.text = new CsvText(query.layout(), query.charset());
         this.longestRow = longestRow;
+        this.mostColumns = mostColumns;
     }
 
     @Override
@@ -135,7 +137,13 @@ public final class CsvFormat implements RowFormat {
                     .withAllowed("at most " + longestRow + " bytes"));
         }
         try {
-            return CsvHead.of(query.operation(), text.cells(rows.get(0)), query.columns(), query.pass());
+            List<String> cells = text.cells(rows.get(0));
+            if (cells.size() > mostColumns) {
+                throw refusal(Fault.request("too-many-columns", "The table has too many columns.")
+                        .withGot(cells.size() + " columns")
+                        .withAllowed("at most " + mostColumns));
+            }
+            return CsvHead.of(query.operation(), cells, query.columns(), query.pass());
         } catch (CsvParseException e) {
             throw refusal(Fault.request("unreadable-row", "The quotes in the head of the table cannot be read."));
         } catch (CharacterCodingException e) {

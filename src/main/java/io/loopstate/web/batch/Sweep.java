@@ -20,6 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 
 /** One calculation over a range of one or two inputs, as a table or as a picture. */
 public final class Sweep {
@@ -31,20 +33,24 @@ public final class Sweep {
     private final ObjectMapper mapper;
     private final Exchange exchange;
     private final InOrder tasks;
-    private final int mostPoints;
+    private final Bounds bounds;
 
-    /**
-     * Answers with these threads.
-     *
-     * @param window points under way
-     * @param mostPoints of a sweep
-     */
-    public Sweep(ObjectMapper mapper, Exchange exchange, Executor threads, int window, int mostPoints) {
+    /** Answers with these threads. */
+    public Sweep(ObjectMapper mapper, Exchange exchange, Executor threads, Bounds bounds) {
         this.mapper = mapper;
         this.exchange = exchange;
-        this.tasks = new InOrder(threads, window);
-        this.mostPoints = mostPoints;
+        this.tasks = new InOrder(threads, bounds.window());
+        this.bounds = bounds;
     }
+
+    /**
+     * Limits of a sweep.
+     *
+     * @param window points under way
+     * @param points most points
+     * @param values most values of all points together
+     */
+    public record Bounds(int window, int points, int values) {}
 
     /** What came of a point: the reply, or the problem. */
     private record Outcome(Object reply, JsonNode tree, Problem problem) {}
@@ -60,13 +66,13 @@ public final class Sweep {
      *     its row
      */
     public SweepReply answer(JsonNode body, Map<String, List<String>> parameters) {
-        SweepQuery query = SweepQuery.read(body, parameters, exchange, mostPoints);
+        SweepQuery query = SweepQuery.read(body, parameters, exchange, bounds.points());
         Tally tally = new Tally();
         List<ObjectNode> rows = new ArrayList<>();
-        for (Point point : points(query)) {
+        run(query, point -> {
             tally.add(point.status());
             rows.add(row(query, point));
-        }
+        });
         return new SweepReply(rows, tally.summary(Optional.empty()));
     }
 
@@ -77,27 +83,39 @@ public final class Sweep {
      * @throws ProblemException as {@link #answer}, and where there is nothing to draw
      */
     public String draw(JsonNode body, Map<String, List<String>> parameters) {
-        SweepQuery query = SweepQuery.read(body, parameters, exchange, mostPoints);
+        SweepQuery query = SweepQuery.read(body, parameters, exchange, bounds.points());
         SweepPicture picture = SweepPicture.of(query.name(), query.request(), query.varied(), query.picks());
-        return picture.draw(points(query).stream()
-                .map(point -> new SweepPicture.Point(point.inputs(), point.values()))
-                .toList());
+        List<SweepPicture.Point> points = new ArrayList<>();
+        run(query, point -> points.add(new SweepPicture.Point(point.inputs(), point.values())));
+        return picture.draw(points);
     }
 
-    private List<Point> points(SweepQuery query) {
+    private void run(SweepQuery query, Consumer<Point> sink) {
         long end = exchange.deadline();
+        int count = query.points();
         Values values = new Values(query.picks());
-        List<Point> points = new ArrayList<>();
+        AtomicInteger place = new AtomicInteger();
         try {
-            tasks.run(
-                    query.points(),
-                    place -> outcome(query, place, end),
-                    outcome -> points.add(point(query, points.size(), outcome, values)));
+            tasks.run(count, point -> outcome(query, point, end), outcome -> {
+                Point point = point(query, place.getAndIncrement(), outcome, values);
+                refuseTooMany(point.values().size(), count);
+                sink.accept(point);
+            });
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         refuseUnknown(values);
-        return points;
+    }
+
+    /** All rows are held until the last is there, so that what they may hold together is bounded. */
+    private void refuseTooMany(int values, int points) {
+        if ((long) values * points > bounds.values()) {
+            throw SweepQuery.refusal(
+                    Fault.at(Pointer.child(Pointer.ROOT, "pick"), "too-many-values", "The table has too many values.")
+                            .withGot(values + " values at each of " + points + " points")
+                            .withAllowed("at most " + bounds.values() + " together")
+                            .withHint("Pick the values that matter, or send whole replies through /v1/batch."));
+        }
     }
 
     /** Picks stand in the body here. */

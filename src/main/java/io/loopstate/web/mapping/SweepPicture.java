@@ -27,6 +27,10 @@ import java.util.stream.IntStream;
 /** Values over one varied input, a panel for each value and a line for each value of the other input. */
 public final class SweepPicture {
     private static final int MOST_PANELS = 4;
+    /** Of what all points share, in the subtitle. */
+    private static final int MOST_CONDITIONS = 16;
+
+    private static final int LONGEST = 40;
     /** More symbols on a line run into each other. */
     private static final int MOST_SYMBOLS = 41;
 
@@ -202,12 +206,17 @@ public final class SweepPicture {
                 .toList();
     }
 
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "...";
+    }
+
     /** What all points share. */
     private String conditions() {
         String shared = Leaves.of(request).stream()
+                .limit(MOST_CONDITIONS)
                 .map(leaf -> words(leaf.name())
                         + ' '
-                        + leaf.value().asText()
+                        + shortened(leaf.value().asText())
                         + leaf.unit().map(token -> ' ' + symbol(token)).orElse(""))
                 .collect(Collectors.joining(", "));
         return operation + (shared.isEmpty() ? "." : " with " + shared + '.');

@@ -17,6 +17,14 @@ public interface BatchSettings {
     @WithDefault("1000")
     int sweepPoints();
 
+    /** Most values of all points of a sweep together. */
+    @WithDefault("20000")
+    int sweepValues();
+
+    /** Most columns of a table that is sent. */
+    @WithDefault("500")
+    int tableColumns();
+
     /** Most rows of a stream, the head of a table included; those beyond are not answered, which the summary says. */
     @WithDefault("1000000")
     int streamRows();

@@ -110,7 +110,7 @@ public class BatchStreams {
         int longest = Math.toIntExact(settings.rowSize().asLongValue());
         if (TableQuery.reads(type(request))) {
             TableQuery table = TableQuery.read(parameters, type(request), charset(request), exchange);
-            return new CsvFormat(mapper, exchange, table, longest);
+            return new CsvFormat(mapper, exchange, table, longest, settings.tableColumns());
         }
         BatchQuery query = BatchQuery.read(parameters, List.of(), exchange);
         JsonRows rows = new JsonRows(mapper, exchange, query, longest, ProblemMappers::ofCalculation);

@@ -40,7 +40,11 @@ public class BatchThreads implements Executor {
     @Produces
     @Singleton
     static Sweep sweeps(ObjectMapper mapper, Exchange exchange, BatchThreads threads, BatchSettings settings) {
-        return new Sweep(mapper, exchange, threads, settings.window(), settings.sweepPoints());
+        return new Sweep(
+                mapper,
+                exchange,
+                threads,
+                new Sweep.Bounds(settings.window(), settings.sweepPoints(), settings.sweepValues()));
     }
 
     /** How many there are. */

@@ -13,6 +13,26 @@ import org.junit.jupiter.api.Test;
 
 /** Every calculation of the contract can be asked for by name, and nothing else. */
 class OperationsTest {
+    /** A table's parameters stand in one query with the inputs that hold for all of its rows. */
+    @Test
+    void noInputIsCalledAsAParameterOfTables() {
+        List<String> own = List.of(
+                "operation",
+                "columns",
+                "pass",
+                "summary",
+                "format",
+                "pick",
+                "errors",
+                "digits",
+                "sep",
+                "bom",
+                "key",
+                "_");
+        Operations.all()
+                .forEach(operation -> assertThat(InputColumn.names(operation)).doesNotContainAnyElementsOf(own));
+    }
+
     @Test
     void namesAreThePathsOfTheContract() throws IOException {
         JsonNode paths = new ObjectMapper(new YAMLFactory())

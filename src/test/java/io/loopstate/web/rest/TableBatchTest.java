@@ -282,6 +282,7 @@ class TableBatchTest {
         refused(READINGS + "&summary=yes", "refrigerant\n", "wrong-value");
         refused(READINGS + "&pick=superheet", head() + "R-290,18,10,160\n", "unknown-value");
         refused(READINGS, "\n\n", "missing-body");
+        refused(READINGS + "&pass=*", "x,".repeat(500) + "x\n", "too-many-columns");
         Http.post(READINGS, "text/csv", "refrigerant;suctionPressure_psig\nR-290;18\n")
                 .statusCode(400)
                 .body("errors[0].hint", containsString("sep=semicolon"));

@@ -51,7 +51,7 @@ public final class Service {
 
     /** Answers with a deadline of its own, as {@link System#nanoTime} counts. */
     public static Exchange exchange(LongSupplier deadline) {
-        return new Exchange(READER, TRUST, deadline);
+        return new Exchange(READER, TRUST, deadline, code -> {});
     }
 
     /** Answers a query; any exception but a refusal is a defect and passes through. */

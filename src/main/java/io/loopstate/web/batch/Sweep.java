@@ -104,7 +104,7 @@ public final class Sweep {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        refuseUnknown(values);
+        refuseAbsent(values);
     }
 
     /** All rows are held until the last is there, so that what they may hold together is bounded. */
@@ -119,9 +119,9 @@ public final class Sweep {
     }
 
     /** Picks stand in the body here. */
-    private static void refuseUnknown(Values values) {
+    private static void refuseAbsent(Values values) {
         try {
-            values.refuseUnknown();
+            values.refuseAbsent();
         } catch (ProblemException e) {
             Fault fault = e.problem().errors().get(0);
             throw SweepQuery.refusal(Fault.at(Pointer.child(Pointer.ROOT, "pick"), fault.code(), fault.detail())

@@ -20,6 +20,7 @@ final class Values {
     private final List<String> picks;
     private final Set<String> found = new HashSet<>();
     private final Map<String, ProblemException> unknown = new LinkedHashMap<>();
+    private final Map<String, ProblemException> absent = new LinkedHashMap<>();
 
     Values(List<String> picks) {
         this.picks = picks;
@@ -35,6 +36,7 @@ final class Values {
         Map<String, Leaf> values = new LinkedHashMap<>();
         List<Leaf> leaves = Selection.row(tree, picks, (pick, problem) -> {
             missing.add(pick);
+            absent.putIfAbsent(pick, problem);
             // A value that this reply could have may be in another; a name of several means none.
             boolean several = problem.problem().errors().get(0).code().equals(AMBIGUOUS);
             if (several || !ReplyKinds.mayHave(reply, last(pick))) {
@@ -53,7 +55,20 @@ final class Values {
      * @throws ProblemException for the first pick that no reply has or could have
      */
     void refuseUnknown() {
-        unknown.forEach((pick, problem) -> {
+        refuse(unknown);
+    }
+
+    /**
+     * Refuses a pick that means nothing, where all replies were seen.
+     *
+     * @throws ProblemException for the first pick that none of the replies has
+     */
+    void refuseAbsent() {
+        refuse(absent);
+    }
+
+    private void refuse(Map<String, ProblemException> picks) {
+        picks.forEach((pick, problem) -> {
             if (!found.contains(pick)) {
                 throw problem;
             }

@@ -24,6 +24,8 @@ import java.util.Set;
 public class Bodies {
     private static final Set<HttpMethod> WITHOUT_BODY = Set.of(HttpMethod.GET, HttpMethod.HEAD, HttpMethod.OPTIONS);
 
+    private static final String TIMER = "loopstate.body-timer";
+
     private final Limits limits;
     private final Vertx vertx;
     private final Replies replies;
@@ -57,6 +59,7 @@ public class Bodies {
         }
         if (!context.request().isEnded()) {
             long timer = vertx.setTimer(limits.bodyTimeout().toMillis(), id -> late(context));
+            context.put(TIMER, timer);
             context.addEndHandler(done -> vertx.cancelTimer(timer));
         }
         (Routes.batch(context.request().path()) ? batch : single).handle(context);
@@ -64,6 +67,10 @@ public class Bodies {
 
     /** A body without a byte is one as well, for those who look for it. */
     private void complete(RoutingContext context) {
+        // The time of the body is over once it is here; a paused request does not say so.
+        if (context.get(TIMER) instanceof Long timer) {
+            vertx.cancelTimer(timer);
+        }
         if (!WITHOUT_BODY.contains(context.request().method()) && context.body().buffer() == null) {
             ((RoutingContextInternal) context).setBody(Buffer.buffer());
         }

@@ -47,6 +47,15 @@ class SweepLimitsTest {
                 .isEqualTo("wrong-value@#/vary/0/count");
     }
 
+    /** Every reply was seen, so a name that none of them has is a slip even where its last part is a member. */
+    @Test
+    void pickThatNoPointHasIsRefused() {
+        Exchange exchange = Service.exchange(() -> System.nanoTime() + Long.MAX_VALUE / 2);
+        Sweep sweep = new Sweep(MAPPER, exchange, THREADS, new Sweep.Bounds(3, 20, 40));
+        assertThat(codeAndPlace(sweep, BODY.replace("dew.pressure", "energy.pressure")))
+                .isEqualTo("unknown-value@#/pick");
+    }
+
     private static String codeAndPlace(Sweep sweep, String body) {
         var first = refusal(sweep, body).problem().errors().get(0);
         return first.code() + '@' + first.pointer();

@@ -32,15 +32,6 @@ public class ProbeResource {
         return probe;
     }
 
-    /** Answers after a second. */
-    @POST
-    @Path("/slow")
-    @Consumes(MediaType.APPLICATION_JSON)
-    public Map<String, String> slow(Probe probe) throws InterruptedException {
-        Thread.sleep(1000);
-        return Map.of("answered", "late");
-    }
-
     /** Gives back a parameter. */
     @GET
     @Path("/query")

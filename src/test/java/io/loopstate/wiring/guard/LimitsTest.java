@@ -4,7 +4,6 @@ import static io.loopstate.testing.Http.get;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.equalTo;
 
-import io.loopstate.testing.Http;
 import io.loopstate.testing.RawHttp;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -78,12 +77,6 @@ class LimitsTest {
                 + "Content-Length: 100\r\n\r\n{";
         String reply = converse(head, "", 1);
         assertThat(reply).startsWith("HTTP/1.1 408 ").contains("\"code\":\"body-too-slow\"", "at most 0 s");
-    }
-
-    /** The time of a body ends when it is here, however long its answer takes. */
-    @Test
-    void slowAnswerIsNoSlowBody() {
-        Http.post("/testing/slow", "{}").statusCode(200).body("answered", equalTo("late"));
     }
 
     @Test

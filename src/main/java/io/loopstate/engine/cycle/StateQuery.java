@@ -29,10 +29,18 @@ public final class StateQuery {
         SharedFindings.nearCritical(findings, equilibrium.refrigerant().criticalPoint(), state);
         return new Result(
                 state,
-                SaturationMargin.superheat(equilibrium, state),
-                SaturationMargin.subcooling(equilibrium, state),
+                margin(spec, Variable.SUPERHEAT, SaturationMargin.superheat(equilibrium, state)),
+                margin(spec, Variable.SUBCOOLING, SaturationMargin.subcooling(equilibrium, state)),
                 Transport.of(spec.transport(), state, findings),
                 findings.toList());
+    }
+
+    /** A distance that was given holds where the other side of the dome lies outside the range and none is found. */
+    private static OptionalDouble margin(Spec spec, Variable variable, OptionalDouble found) {
+        if (found.isPresent() || spec.first() != variable && spec.second() != variable) {
+            return found;
+        }
+        return OptionalDouble.of(spec.first() == variable ? spec.firstValue() : spec.secondValue());
     }
 
     /**

@@ -1,5 +1,7 @@
 package io.loopstate.engine.numerics;
 
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -140,6 +142,9 @@ public final class ChebyshevPieces {
      */
     public static ChebyshevPieces graded(
             DoubleUnaryOperator function, double near, double far, double width, double tolerance) {
+        if (!(width > 0 && Double.isFinite(far - near))) {
+            throw EngineException.of(ErrorCode.NOT_CONVERGED, "series over an interval that has no ends");
+        }
         double sign = Math.signum(far - near);
         boolean last = Math.abs(far - near) <= 1.5 * width;
         double middle = last ? far : near + sign * width;

@@ -12,8 +12,10 @@ import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibria;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.fluid.Composition;
 import io.loopstate.engine.fluid.CriticalPoint;
 import io.loopstate.engine.fluid.Fluid;
+import io.loopstate.engine.fluid.Mixture;
 import io.loopstate.engine.fluid.ReferenceState;
 import io.loopstate.engine.transport.TransportProperties;
 import java.util.Optional;
@@ -44,6 +46,33 @@ class StateQueryTest {
                 Optional.empty(),
                 Guidance.common()));
         assertThat(result.superheat()).hasValueCloseTo(8.0, within(1e-9));
+    }
+
+    /** Cold R-509A has a dew point at this pressure; its bubble point lies below the range. */
+    @Test
+    void aSuperheatThatWasGivenHoldsWhereTheBubblePointIsOutOfRange() {
+        Equilibrium cold =
+                new Equilibria().of(Catalog.bundled().refrigerant("R-509A").orElseThrow(), ReferenceState.IIR);
+        StateQuery.Result result = StateQuery.calculate(new StateQuery.Spec(
+                cold,
+                Variable.SUPERHEAT,
+                43,
+                Variable.PRESSURE,
+                5916,
+                Optional.empty(),
+                Optional.empty(),
+                Guidance.common()));
+        assertThat(result.superheat()).hasValue(43);
+    }
+
+    /** Lines that do not meet ended in a recursion without an end. */
+    @Test
+    void aMixtureWithoutAUsualBoundaryIsRefused() {
+        Mixture mixture = Catalog.bundled().mixture(Composition.parse("R-14/R-C318 (26.8/73.2)"));
+        assertThatThrownBy(() -> new Equilibria().of(mixture, ReferenceState.NORMAL_BOILING_POINT))
+                .isInstanceOfSatisfying(
+                        EngineException.class,
+                        refusal -> assertThat(refusal.code()).isEqualTo(ErrorCode.NO_PHASE_BOUNDARY));
     }
 
     @Test

@@ -1,0 +1,61 @@
+package io.loopstate.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.net.URI;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Random requests against the running service: none ends in a defect, takes longer than a second, holds a number that is none or
+ * tells of the inside; and the heap does not grow.
+ */
+@QuarkusTest
+class FuzzedRequestsTest {
+    private static final int SLICE = 10_000;
+    private static final int CONNECTIONS = 4;
+    private static final long MEGABYTE = 1 << 20;
+    private static final long GROWTH = 48 * MEGABYTE;
+
+    @TestHTTPResource
+    URI server;
+
+    @Test
+    @Tag("fuzz")
+    void slice() throws InterruptedException {
+        RequestRun run = new RequestRun(server);
+        run.run(20_261_126, SLICE, CONNECTIONS);
+        assertThat(run.findings()).isEmpty();
+        assertThat(run.requests()).isGreaterThanOrEqualTo(SLICE);
+    }
+
+    /** The first half makes what is kept: lines of refrigerants, a bounded number of compositions. */
+    @Test
+    @Tag("fuzz")
+    void many() throws InterruptedException {
+        int requests = Integer.getInteger("fuzz.requests", SLICE);
+        long seed = Long.getLong("fuzz.seed", 1L);
+        RequestRun run = new RequestRun(server);
+        long begin = System.nanoTime();
+        run.run(seed, requests / 2, CONNECTIONS);
+        long before = used();
+        run.run(seed + CONNECTIONS, requests - requests / 2, CONNECTIONS);
+        long after = used();
+        System.out.printf(
+                "%s, %d s, heap %d MB, then %d MB%n",
+                run, (System.nanoTime() - begin) / 1_000_000_000, before / MEGABYTE, after / MEGABYTE);
+        assertThat(run.findings()).isEmpty();
+        assertThat(after - before).isLessThan(GROWTH);
+    }
+
+    private static long used() throws InterruptedException {
+        for (int i = 0; i < 3; i++) {
+            System.gc();
+            Thread.sleep(200);
+        }
+        Runtime runtime = Runtime.getRuntime();
+        return runtime.totalMemory() - runtime.freeMemory();
+    }
+}

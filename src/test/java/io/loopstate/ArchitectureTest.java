@@ -127,6 +127,7 @@ class ArchitectureTest {
             entry("web.template", List.of()),
             entry("web.chart", List.of("web.template")),
             entry("web.form", List.of("web.dto", "web.problem", "web.template")),
+            entry("web.page", List.of("web.dto", "web.problem", "web.form", "web.template", "web.mapping")),
             entry("web.mapping", List.of("web.dto", "web.problem", "web.chart", "web.form", "units", "engine")),
             entry("web.batch", List.of("web.dto", "web.problem", "web.mapping", "web.form")),
             entry("web.verify", List.of("web.dto", "web.problem", "web.mapping", "units", "engine.error")),
@@ -141,6 +142,7 @@ class ArchitectureTest {
                             "web.form",
                             "web.verify",
                             "web.verification",
+                            "web.page",
                             "web.problem",
                             "engine.cycle",
                             "engine.property",
@@ -156,6 +158,7 @@ class ArchitectureTest {
                             "web.chart",
                             "web.batch",
                             "web.form",
+                            "web.page",
                             "web.verify",
                             "web.verification")));
 

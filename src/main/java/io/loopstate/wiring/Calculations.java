@@ -12,13 +12,16 @@ import io.loopstate.web.mapping.Refrigerants;
 import io.loopstate.web.mapping.RequestReader;
 import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.mapping.UnitList;
+import io.loopstate.web.page.FrontPages;
 import io.loopstate.web.verification.Verification;
 import io.loopstate.web.verify.Answers;
 import io.loopstate.web.verify.Verifier;
+import io.loopstate.wiring.guard.Access;
 import io.loopstate.wiring.guard.Deadlines;
 import io.loopstate.wiring.telemetry.EngineErrors;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import java.util.Map;
 
 /** Puts the engine behind the resources. */
 final class Calculations {
@@ -91,6 +94,25 @@ final class Calculations {
     @Singleton
     static Catalogue catalogue(Refrigerants refrigerants, RequestReader reader, CatalogueFacts facts) {
         return new Catalogue(refrigerants, reader, facts);
+    }
+
+    /** Made with the first page: the list of refrigerants reads every coefficient file. */
+    @Produces
+    @Singleton
+    static FrontPages pages(
+            Exchange exchange,
+            ObjectMapper mapper,
+            Catalogue catalogue,
+            UnitList units,
+            Access access,
+            Version version) {
+        return new FrontPages(
+                exchange,
+                mapper,
+                catalogue.list(Map.of()).refrigerants(),
+                units.list(Map.of()),
+                access.keyed(),
+                version);
     }
 
     @Produces

@@ -21,7 +21,17 @@ class PackagedServiceIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"/v1/version", "/livez", "/readyz", "/startedz", "/metrics", "/q/openapi", "/q/swagger-ui/"})
+            strings = {
+                "/",
+                "/front/front.css",
+                "/v1/version",
+                "/livez",
+                "/readyz",
+                "/startedz",
+                "/metrics",
+                "/q/openapi",
+                "/q/swagger-ui/"
+            })
     void operationalRouteAnswers(String path) {
         assertThat(RawHttp.send(server, "GET", path).status()).isEqualTo(200);
     }

@@ -2,6 +2,7 @@ package io.loopstate.web.rest;
 
 import io.loopstate.web.problem.Routes;
 import jakarta.ws.rs.HttpMethod;
+import jakarta.ws.rs.NotFoundException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
@@ -15,16 +16,17 @@ import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 /** What happens to a request before a resource is chosen. */
 public final class RequestFilters {
 
-    /** OPTIONS names the methods of exactly this path; a path without a route falls through to 404. */
+    /** OPTIONS names the methods of exactly this path; the platform would answer for a path without a route as well. */
     @ServerRequestFilter(preMatching = true)
     public Optional<Response> options(ContainerRequestContext request) {
         if (!request.getMethod().equals(HttpMethod.OPTIONS)) {
             return Optional.empty();
         }
         Set<String> methods = Routes.methods((ResteasyReactiveRequestContext) CurrentRequestManager.get());
-        return methods.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Response.noContent().allow(methods).build());
+        if (methods.isEmpty()) {
+            throw new NotFoundException();
+        }
+        return Optional.of(Response.noContent().allow(methods).build());
     }
 
     /**

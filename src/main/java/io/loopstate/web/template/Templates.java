@@ -33,9 +33,20 @@ public final class Templates {
      * @param mediaType {@code text/html} or {@code image/svg+xml}
      */
     public static Template read(String resource, String mediaType) {
+        return Holder.ENGINE.parse(text(resource), Variant.forContentType(mediaType));
+    }
+
+    /**
+     * The text of a resource.
+     *
+     * @param resource absolute name
+     */
+    public static String text(String resource) {
         try (InputStream in = Templates.class.getResourceAsStream(resource)) {
-            return Holder.ENGINE.parse(
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8), Variant.forContentType(mediaType));
+            if (in == null) {
+                throw new IllegalStateException("no resource " + resource);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

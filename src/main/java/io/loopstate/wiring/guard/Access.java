@@ -48,6 +48,11 @@ public class Access {
         anonymous = settings.anonymous().orElse(keys.isEmpty() && !bearer);
     }
 
+    /** Whether nobody is answered without a key. */
+    public boolean keyed() {
+        return !anonymous;
+    }
+
     void filter(@Observes Filters filters) {
         if (!keys.isEmpty() || bearer || !anonymous) {
             filters.register(this::check, Order.ACCESS);
@@ -56,6 +61,7 @@ public class Access {
 
     private void check(RoutingContext context) {
         if (context.request().path().startsWith(PLATFORM)
+                || Routes.emptyForm(context.request())
                 || context.request().method().equals(HttpMethod.OPTIONS)) {
             context.next();
             return;

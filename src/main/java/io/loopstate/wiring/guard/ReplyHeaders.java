@@ -24,6 +24,10 @@ public class ReplyHeaders {
     private static final CharSequence CONTENT_OF_PAGES = HttpHeaders.createOptimized("default-src 'self'; "
             + "script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
             + "frame-ancestors 'none'");
+    private static final CharSequence CONTENT_OF_FRONT =
+            HttpHeaders.createOptimized("default-src 'none'; script-src 'self'; "
+                    + "style-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; "
+                    + "frame-ancestors 'none'");
     private static final CharSequence ANY = HttpHeaders.createOptimized("*");
     private static final CharSequence EXPOSED =
             HttpHeaders.createOptimized("ETag, Link, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id");
@@ -37,11 +41,18 @@ public class ReplyHeaders {
         filters.register(this::add, Order.HEADERS);
     }
 
+    private static CharSequence content(String path) {
+        if (path.equals(Routes.FRONT)) {
+            return CONTENT_OF_FRONT;
+        }
+        return path.startsWith(PAGES) ? CONTENT_OF_PAGES : CONTENT;
+    }
+
     private void add(RoutingContext context) {
         MultiMap headers = context.response().headers();
         headers.set(NO_SNIFF_NAME, NO_SNIFF);
         headers.set(REFERRER_NAME, REFERRER);
-        headers.set(CONTENT_NAME, context.request().path().startsWith(PAGES) ? CONTENT_OF_PAGES : CONTENT);
+        headers.set(CONTENT_NAME, content(context.request().path()));
         headers.set(HttpHeaders.ACCESS_CONTROL_ALLOW_ORIGIN, ANY);
         headers.set(HttpHeaders.ACCESS_CONTROL_EXPOSE_HEADERS, EXPOSED);
         if (context.request().method().equals(HttpMethod.OPTIONS)

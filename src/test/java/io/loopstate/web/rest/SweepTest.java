@@ -196,7 +196,8 @@ class SweepTest {
     /** A name that means several values, or none in any reply, is told as a fault of the whole. */
     @Test
     void pickThatIsASlipIsRefused() {
-        for (String pick : List.of("coefficientOfPerformence", "temperature", "/nothing", "energy.coefficientOfPerformance")) {
+        for (String pick :
+                List.of("coefficientOfPerformence", "temperature", "/nothing", "energy.coefficientOfPerformance")) {
             Http.post(SWEEP, DESIGN.replace("volumetricCapacity", pick))
                     .statusCode(400)
                     .body("errors[0].pointer", equalTo("#/pick"));

@@ -15,6 +15,9 @@ final class Faults {
 
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> paths = new HashSet<>();
+    /** Told where nothing else is: who checks the members of a record tells better what of it is missing. */
+    private final List<Fault> otherwise = new ArrayList<>();
+
     private ProblemKind kind;
 
     /** Adds a fault of the value at a path. */
@@ -33,6 +36,11 @@ final class Faults {
         }
     }
 
+    /** Adds a fault of the request that is told if no other is. */
+    void addLast(Fault fault) {
+        otherwise.add(fault);
+    }
+
     /** Whether the value at a path, or one that holds it, has a fault. */
     boolean at(String path) {
         if (paths.isEmpty()) {
@@ -48,6 +56,9 @@ final class Faults {
 
     /** Ends the request if there was any fault. */
     void refuse() {
+        if (kind == null) {
+            otherwise.forEach(fault -> add(ProblemKind.INVALID_REQUEST, fault));
+        }
         if (kind != null) {
             throw new ProblemException(kind, faults);
         }

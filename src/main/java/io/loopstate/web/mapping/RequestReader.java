@@ -165,7 +165,6 @@ public final class RequestReader {
         List<ConstraintViolation<Object>> violations = ValidationProblems.sorted(validator.validate(request));
         for (ConstraintViolation<Object> violation : violations) {
             String path = shape.withoutUnwrapped(violation.getPropertyPath().toString());
-            // A record whose members are missing is told of by what checks its members.
             if (shape.leaves().containsKey(path) && !faults.at(path)) {
                 Optional<Given> given = source.value(path);
                 Place place = given.map(Given::place).orElseGet(() -> source.missing(path));
@@ -174,6 +173,13 @@ public final class RequestReader {
                         path,
                         ValidationProblems.kind(violation),
                         given.map(value -> fault.withGot(value.words())).orElse(fault));
+            } else if (!faults.at(path) && source.value(path).isEmpty()) {
+                // A record without any member; what checks its members comes later and knows which ones.
+                String member = shape.leaves().keySet().stream()
+                        .filter(leaf -> leaf.startsWith(path + '.'))
+                        .findFirst()
+                        .orElse(path);
+                faults.addLast(source.missing(member).fault("missing", "This value is required."));
             }
         }
     }

@@ -46,7 +46,7 @@ final class QualityPair {
         double atCritical = property.applyAsDouble(at(fluid, 0, Math.sqrt(TOP))) - value;
         if (atTop * atCritical <= 0) {
             throw EngineException.of(
-                    ErrorCode.NOT_CONVERGED,
+                    ErrorCode.OUT_OF_RANGE,
                     "a state that fits lies so close to the critical point that liquid and vapor cannot be told apart");
         }
     }

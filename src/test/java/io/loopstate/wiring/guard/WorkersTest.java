@@ -6,25 +6,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.loopstate.testing.ThreadHeader;
 import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.QuarkusTestProfile;
+import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What takes long never runs on an event loop. */
 @QuarkusTest
+@TestProfile(WorkersTest.Unused.class)
 class WorkersTest {
+    /** A service of its own, which has made no lines yet. */
+    public static class Unused implements QuarkusTestProfile {}
+
     private static final String STATE = "/v1/properties/state?temperature=300+K&pressure=1+bar_a&refrigerant=";
     private static final String BODY = "{\"temperature\":\"300 K\",\"pressure\":\"1 bar_a\",\"refrigerant\":%s}";
 
-    /** Refrigerants that no other test of a running service names, one pure and one blend. */
+    /** One pure and one blend. */
     @ParameterizedTest
     @ValueSource(strings = {"R-236ea", "R-421B"})
     void linesAreMadeOnWorkersAndUsedOnTheEventLoop(String refrigerant) {
         assertThat(thread(get(STATE + refrigerant))).doesNotContain("eventloop");
         assertThat(thread(get(STATE + refrigerant))).contains("eventloop");
-        assertThat(thread(get(STATE + refrigerant.toLowerCase(java.util.Locale.ROOT))))
-                .contains("eventloop");
+        assertThat(thread(get(STATE + refrigerant.toLowerCase(Locale.ROOT)))).contains("eventloop");
         assertThat(thread(state('"' + refrigerant + '"'))).contains("eventloop");
     }
 

@@ -155,17 +155,33 @@ final class Client {
         private int reply(InputStream in) throws IOException {
             int status = Integer.parseInt(line(in).split(" ")[1]);
             int left = -1;
+            boolean chunked = false;
             for (String header = line(in); !header.isEmpty(); header = line(in)) {
                 if (header.toLowerCase(Locale.ROOT).startsWith("content-length:")) {
                     left = Integer.parseInt(header.substring(15).strip());
                 }
+                chunked |= header.toLowerCase(Locale.ROOT).startsWith("transfer-encoding: chunked");
             }
-            if (left < 0) {
+            if (left < 0 && !chunked) {
                 throw new IOException("a reply without its length");
             }
+            if (chunked) {
+                left = chunks(in);
+            } else {
+                in.skipNBytes(left);
+            }
             length = left;
-            in.skipNBytes(left);
             return status;
+        }
+
+        private static int chunks(InputStream in) throws IOException {
+            int whole = 0;
+            for (int size = Integer.parseInt(line(in), 16); size > 0; size = Integer.parseInt(line(in), 16)) {
+                in.skipNBytes(size + 2L);
+                whole += size;
+            }
+            line(in);
+            return whole;
         }
 
         private static String line(InputStream in) throws IOException {

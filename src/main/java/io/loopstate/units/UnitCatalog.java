@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All units, by kind and by name. Built once from the resource when the first unit is asked for. */
 public final class UnitCatalog {
@@ -74,6 +75,11 @@ public final class UnitCatalog {
                     Nearest.question(Nearest.to(UnitFault.clip(got), TOKENS.keySet())));
         }
         return token;
+    }
+
+    /** The unit with exactly this canonical name, if there is one. */
+    public static Optional<UnitToken> named(String name) {
+        return Optional.ofNullable(TOKENS.get(name));
     }
 
     /** Every unit, in the order of the list. */

@@ -187,7 +187,8 @@ final class BalanceFindings {
                     ASSUMPTION);
         }
         Fan fan = spec.condenser().fan();
-        double share = spec.condenser().airflowShare(whatIf.fanSpeed().orElse(fan.speed())) * whatIf.condenserAirflow();
+        double share =
+                spec.condenser().fan().airflow(whatIf.fanSpeed().orElse(fan.speed())) * whatIf.condenserAirflow();
         if (share < 1) {
             SharedCoil.exponent(findings, fan, "condenser.airflowExponent");
         }

@@ -39,9 +39,4 @@ public record CondenserSide(
             AirSide.Air air, AirSide.Airflow airflow, Conductance conductance, Arrangement arrangement, Fan fan) {
         this(air, airflow, conductance, arrangement, fan, OptionalDouble.empty());
     }
-
-    /** Airflow over that at full speed, with the fan at a share of full speed. */
-    double airflowShare(double speed) {
-        return Math.max(speed, fan.naturalDraft());
-    }
 }

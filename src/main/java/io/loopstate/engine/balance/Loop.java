@@ -7,7 +7,6 @@ import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.property.State;
 import io.loopstate.engine.rejection.CondenserCoil;
 import io.loopstate.engine.rejection.EvaporatorCoil;
-import io.loopstate.engine.rejection.Load;
 import java.util.Objects;
 
 /**
@@ -82,11 +81,7 @@ record Loop(CompressorUnit compressor, CondenserCoil condenser, EvaporatorCoil e
                 liquid,
                 running,
                 evaporator.share(evaporating, running.massFlow(), liquid.specificEnthalpy(), settings.vapor()),
-                condenser.share(
-                        condensing,
-                        Load.massFlow(running.massFlow()),
-                        (e, p, s) -> running.discharge(),
-                        settings.liquid()));
+                condenser.share(condensing, running.massFlow(), (e, p, s) -> running.discharge(), settings.liquid()));
     }
 
     private static State above(Equilibrium equilibrium, double pressure, State from, double kelvin) {

@@ -29,7 +29,7 @@ final class Surroundings {
     private static CondenserCoil condenser(SystemBalance.Spec spec, WhatIf change, Equilibrium equilibrium) {
         CondenserSide side = spec.condenser();
         CoilAir rated = rated(side.air(), side.airflow(), spec.atmosphere(), "outdoorAir", "condenser.airflow");
-        double share = side.airflowShare(change.fanSpeed().orElse(side.fan().speed())) * change.condenserAirflow();
+        double share = side.fan().airflow(change.fanSpeed().orElse(side.fan().speed())) * change.condenserAirflow();
         CoilAir air = same(rated, side.air(), spec, change, "outdoorAir", change.outdoorRise())
                 .times(share);
         double factor = Math.pow(air.massFlow() / rated.massFlow(), side.fan().exponent());

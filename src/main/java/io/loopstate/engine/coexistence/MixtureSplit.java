@@ -2,6 +2,7 @@ package io.loopstate.engine.coexistence;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.numerics.Roots;
 import java.util.Optional;
 
@@ -19,6 +20,11 @@ public final class MixtureSplit {
     /** How far, relative, the density of a phase may lie beyond its densities at both ends. */
     private static final double BEYOND = 0.15;
 
+    /** How close to the critical temperature, as a share of it, liquid and vapor can be told apart; found by trial. */
+    public static final double CRITICAL_TEMPERATURES = 1e-4;
+    /** The same of pressures, which go with about the seventh power of the temperature there. */
+    private static final double CRITICAL_PRESSURES = 1e-3;
+
     private final PhaseBoundary boundary;
     private final Feed feed;
 
@@ -31,7 +37,7 @@ public final class MixtureSplit {
      * @param fixed TEMPERATURE or PRESSURE
      * @param second any other variable
      * @param share about how far the state is from the dense end, 0 to 1
-     * @throws EngineException NOT_CONVERGED
+     * @throws EngineException TWO_PHASE_UNDEFINED close to the critical point; NOT_CONVERGED
      */
     public Split at(SplitVariable fixed, double fixedValue, SplitVariable second, double value, double share) {
         boolean isotherm = fixed == SplitVariable.TEMPERATURE;
@@ -48,8 +54,25 @@ public final class MixtureSplit {
                         .along(line)
                         .filter(line::holds)
                         .filter(this::settled))
-                .orElseThrow(() -> EngineException.of(
-                        ErrorCode.NOT_CONVERGED, "division into liquid and vapor at " + fixedValue + " " + fixed));
+                .orElseThrow(() -> refusal(isotherm, fixedValue));
+    }
+
+    /** Close to the critical point the two sides of the boundary have more than one point at a temperature: a limit, no defect. */
+    private EngineException refusal(boolean isotherm, double value) {
+        double critical = isotherm
+                ? boundary.critical().temperature()
+                : boundary.critical().pressure();
+        if (Math.abs(value / critical - 1) <= (isotherm ? CRITICAL_TEMPERATURES : CRITICAL_PRESSURES)) {
+            return EngineException.of(
+                    ErrorCode.TWO_PHASE_UNDEFINED,
+                    "so close to the critical point that liquid and vapor cannot be told apart",
+                    isotherm ? Variable.TEMPERATURE : Variable.PRESSURE,
+                    value,
+                    Double.NaN,
+                    critical);
+        }
+        return EngineException.of(
+                ErrorCode.NOT_CONVERGED, "division into liquid and vapor at " + value + (isotherm ? " K" : " Pa"));
     }
 
     /** Whether the liquid is one liquid; where there may be two the equations have further solutions. */

@@ -20,7 +20,7 @@ public enum ErrorCode {
     PAIR_NOT_INDEPENDENT,
     /** The reference state lies outside the saturation line of this refrigerant. */
     REFERENCE_STATE_UNDEFINED,
-    /** The model has no states inside the dome (a pseudo-pure fluid). */
+    /** The model has no states inside the dome (a pseudo-pure fluid), or none so close to the critical point (a blend). */
     TWO_PHASE_UNDEFINED,
     /** The model of a mixture has no bubble and dew line of the usual form. */
     NO_PHASE_BOUNDARY,

@@ -31,10 +31,9 @@ final class BlendCoexistence implements Coexistence {
         this.entropy = entropy;
     }
 
-    /** Found by trial: from some 1e-5 on, the two sides of the dome have more than one point at a temperature. */
     @Override
     public double closestToCritical() {
-        return 1e-4;
+        return MixtureSplit.CRITICAL_TEMPERATURES;
     }
 
     @Override

@@ -8,6 +8,9 @@ import io.loopstate.engine.error.Variable;
 
 /** How a state inside the dome is made of phases. */
 interface Coexistence {
+    /** Closest approach to the critical temperature on an edge of the dome, as a share of it. */
+    double CLOSEST = 1e-12;
+
     /**
      * A line through the dome.
      *
@@ -24,7 +27,7 @@ interface Coexistence {
 
     /** How close to the critical temperature, as a share of it, liquid and vapor can be told apart. */
     default double closestToCritical() {
-        return 1e-12;
+        return CLOSEST;
     }
 
     /** The answer to a temperature and a pressure that lie on the edge of the dome, where one composition has no answer. */

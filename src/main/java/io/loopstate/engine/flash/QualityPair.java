@@ -15,8 +15,6 @@ import java.util.function.ToDoubleFunction;
 final class QualityPair {
     private static final int CELLS = 48;
     private static final double STEP = 1e-6;
-    /** Closest approach to the critical temperature on an edge of the dome, as a share of it. */
-    private static final double TOP = 1e-12;
 
     private QualityPair() {}
 
@@ -24,7 +22,9 @@ final class QualityPair {
     static List<Point> solve(FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value) {
         double tc = fluid.criticalTemperature();
         double end = Math.sqrt(1 - fluid.minTemperature() / tc);
-        double top = quality == 0 || quality == 1 ? TOP : fluid.coexistence().closestToCritical();
+        double top = quality == 0 || quality == 1
+                ? Coexistence.CLOSEST
+                : fluid.coexistence().closestToCritical();
         requireOutsideGap(fluid, quality, property, value, top);
         // over x = sqrt(1 - T/Tc), in which the lines are smooth up to the critical point
         return RootScan.roots(
@@ -39,14 +39,14 @@ final class QualityPair {
     /** What lies between the top and the critical point is not found, so it is refused and not passed over. */
     private static void requireOutsideGap(
             FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value, double top) {
-        if (top == TOP) {
+        if (top == Coexistence.CLOSEST) {
             return;
         }
         double atTop = property.applyAsDouble(at(fluid, quality, Math.sqrt(top))) - value;
-        double atCritical = property.applyAsDouble(at(fluid, 0, Math.sqrt(TOP))) - value;
+        double atCritical = property.applyAsDouble(at(fluid, 0, Math.sqrt(Coexistence.CLOSEST))) - value;
         if (atTop * atCritical <= 0) {
             throw EngineException.of(
-                    ErrorCode.OUT_OF_RANGE,
+                    ErrorCode.TWO_PHASE_UNDEFINED,
                     "a state that fits lies so close to the critical point that liquid and vapor cannot be told apart");
         }
     }

@@ -26,7 +26,8 @@ public final class Quadrature {
     /**
      * An integral.
      *
-     * @param value infinite where the function is, or where halving does not end
+     * @param value infinite where the function is infinite or no number at a point looked at, or where halving does not end,
+     *     as at a pole
      * @param parts into which it was divided
      */
     public record Integral(double value, int parts) {
@@ -56,7 +57,7 @@ public final class Quadrature {
         double left = gauss(function, from, middle);
         double right = gauss(function, middle, to);
         double both = left + right;
-        if (Double.isInfinite(both) || !(to > from)) {
+        if (!Double.isFinite(whole) || !Double.isFinite(both) || !(to > from)) {
             return Integral.UNBOUNDED;
         }
         if (Math.abs(both - whole) <= tolerance) {

@@ -72,6 +72,21 @@ public record CoilAir(AirState state, double massFlow) {
     }
 
     /**
+     * This air after it gave off heat, W, and water down to a humidity ratio; the condensate leaves at the dry bulb of the
+     * leaving air, which the balance then gives directly.
+     */
+    AirState cooled(double heat, double humidityRatio) {
+        double removed = state.humidityRatio() - humidityRatio;
+        double enthalpy = state.specificEnthalpy() - heat / massFlow;
+        double dryBulb = 273.15
+                + (enthalpy - humidityRatio * AirState.VAPOR_ENTHALPY)
+                        / (AirState.DRY_AIR_HEAT_CAPACITY
+                                + humidityRatio * AirState.VAPOR_HEAT_CAPACITY
+                                + removed * AirFactors.WATER_HEAT_CAPACITY);
+        return new AirState(state.pressure(), dryBulb, humidityRatio);
+    }
+
+    /**
      * Everything about this air warmed to a dry bulb, K.
      *
      * @throws EngineException about {@code airflow.volumeFlow} where that is hotter than moist air is known

@@ -97,7 +97,12 @@ public record CondenserCoil(Equilibrium equilibrium, Conductance conductance, Co
      * @param outlet subcooling, temperature or quality
      */
     public double share(double pressure, double massFlow, double inletEnthalpy, OutletCondition outlet) {
-        return share(pressure, Load.massFlow(massFlow), CoilInlet.enthalpy(inletEnthalpy), outlet);
+        return share(pressure, massFlow, CoilInlet.enthalpy(inletEnthalpy), outlet);
+    }
+
+    /** As above, for any inlet; infinite where nothing flows. */
+    public double share(double pressure, double massFlow, CoilInlet inlet, OutletCondition outlet) {
+        return massFlow > 0 ? share(pressure, Load.massFlow(massFlow), inlet, outlet) : Double.POSITIVE_INFINITY;
     }
 
     /**

@@ -5,7 +5,6 @@ import io.loopstate.engine.component.OutletCondition;
 import io.loopstate.engine.component.Require;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
 import io.loopstate.engine.numerics.Search;
@@ -72,7 +71,7 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
             AirState airOutlet,
             double condensate,
             List<EvaporatorZone> zones,
-            Surface surface,
+            EvaporatorSurface surface,
             Optional<Search> search) {
         public Operating {
             zones = List.copyOf(zones);
@@ -100,36 +99,6 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
     }
 
     /**
-     * The surface of the boiling zone.
-     *
-     * @param temperature K, that of the boiling refrigerant between its inlet and its end
-     * @param gain heat of the wet surface over that of a dry one, 1 where it stays dry
-     * @param drying kg/kg by which air that meets the surface fully is dried
-     */
-    public record Surface(double temperature, double gain, double drying) {
-        /** Whether moisture condenses on it. */
-        public boolean wet() {
-            return drying > 0;
-        }
-    }
-
-    /** The need of each zone for one kilogram per second, as the share of the coil's effective air; where it lies between. */
-    private record Needs(
-            Saturation saturation,
-            State outlet,
-            double inletEnthalpy,
-            double cold,
-            double warm,
-            double boiledEnthalpy,
-            double boiling,
-            double superheating,
-            Surface surface) {
-        double rise() {
-            return outlet.specificEnthalpy() - inletEnthalpy;
-        }
-    }
-
-    /**
      * The share of the coil that a flow needs at a pressure: 1 in balance, more where the pressure is too high; infinite where no
      * coil would do.
      *
@@ -139,12 +108,14 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      * @param outlet superheat, temperature or quality
      */
     public double share(double pressure, double massFlow, double inletEnthalpy, OutletCondition outlet) {
-        return share(pressure, Load.massFlow(massFlow), EvaporatorInlet.enthalpy(inletEnthalpy), outlet);
+        return massFlow > 0
+                ? share(pressure, Load.massFlow(massFlow), EvaporatorInlet.enthalpy(inletEnthalpy), outlet)
+                : Double.POSITIVE_INFINITY;
     }
 
     /** As above, for any load and inlet. */
     public double share(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
-        Needs needs = needs(pressure, inlet, outlet);
+        EvaporatorNeeds needs = needs(pressure, inlet, outlet);
         double flow = load.flow(needs.rise());
         return flow > 0 ? flow * total(needs) : Double.POSITIVE_INFINITY;
     }
@@ -159,13 +130,13 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
      * have to cross. Its own conductances do not matter.
      */
     double fitting(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
-        Needs needs = needs(pressure, inlet, outlet);
+        EvaporatorNeeds needs = needs(pressure, inlet, outlet);
         double flow = load.flow(needs.rise());
         double gamma = flow > 0 ? flow * (needs.boiling() + needs.superheating()) : Double.POSITIVE_INFINITY;
         return gamma < 1 ? -air.capacityRate() * Math.log1p(-gamma) : Double.POSITIVE_INFINITY;
     }
 
-    private double total(Needs needs) {
+    private double total(EvaporatorNeeds needs) {
         return needs.boiling() / gamma(boiling) + needs.superheating() / gamma(superheating);
     }
 
@@ -205,9 +176,8 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
                         TOLERANCE,
                         "evaporating pressure of a coil")
                 .in(Math::exp);
-        // Where the outlet all but meets the air the need grows without bound within the last digits of a pressure, and
-        // the
-        // search ends on either side: the side below is the one that works.
+        // Where the outlet all but meets the air, the need grows without bound within the last digits of a pressure,
+        // and the search ends on either side: the one below works.
         double pressure = search.root();
         double p = pressure;
         for (double step = JUMP; step < 1 && share(p, load, inlet, outlet) > 1 + UNRESOLVED; step *= 2) {
@@ -230,21 +200,12 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
 
     /** As above, for any load and inlet. */
     public Operating operating(double pressure, Load load, EvaporatorInlet inlet, OutletCondition outlet) {
-        Needs needs = needs(pressure, inlet, outlet);
+        EvaporatorNeeds needs = needs(pressure, inlet, outlet);
         double flow = load.flow(needs.rise());
         double heat = flow * needs.rise();
-        AirState in = air.state();
+        double entering = air.state().humidityRatio();
         double share = flow * needs.boiling() / gamma(boiling);
-        double water =
-                in.humidityRatio() - share * gamma(boiling) * needs.surface().drying();
-        // The condensate leaves at the leaving dry bulb, which the balance then gives directly.
-        double removed = in.humidityRatio() - water;
-        double enthalpy = in.specificEnthalpy() - heat / air.massFlow();
-        double dryBulb = 273.15
-                + (enthalpy - water * AirState.VAPOR_ENTHALPY)
-                        / (AirState.DRY_AIR_HEAT_CAPACITY
-                                + water * AirState.VAPOR_HEAT_CAPACITY
-                                + removed * AirFactors.WATER_HEAT_CAPACITY);
+        double leaving = entering - share * gamma(boiling) * needs.surface().drying();
         return new Operating(
                 needs.saturation(),
                 needs.outlet(),
@@ -252,14 +213,14 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
                 heat,
                 share,
                 1 - flow * total(needs),
-                new AirState(in.pressure(), dryBulb, water),
-                air.massFlow() * removed,
+                air.cooled(heat, leaving),
+                air.massFlow() * (entering - leaving),
                 zones(needs, flow),
                 needs.surface(),
                 Optional.empty());
     }
 
-    private List<EvaporatorZone> zones(Needs needs, double flow) {
+    private List<EvaporatorZone> zones(EvaporatorNeeds needs, double flow) {
         List<EvaporatorZone> zones = new ArrayList<>();
         double boiled = needs.boiledEnthalpy() - needs.inletEnthalpy();
         if (boiled > 0) {
@@ -290,66 +251,11 @@ public record EvaporatorCoil(Equilibrium equilibrium, double boiling, double sup
         return new EvaporatorZone(kind, heat, share, share * whole, inlet, outlet, gamma(whole));
     }
 
-    private Needs needs(double pressure, EvaporatorInlet inlet, OutletCondition condition) {
-        Saturation saturation = equilibrium.saturationAtPressure(pressure);
-        double inletEnthalpy = inlet.enthalpy(saturation);
-        State outlet = outlet(pressure, saturation, condition);
-        double dew = saturation.dew().specificEnthalpy();
-        double bubble = saturation.bubble().temperature();
-        double glide = saturation.temperatureGlide();
-        double quality = (inletEnthalpy - saturation.bubble().specificEnthalpy()) / saturation.latentHeat();
-        double cold = bubble + Math.max(0, quality) * glide;
-        double boiled = Math.min(outlet.specificEnthalpy(), dew);
-        double warm = outlet.specificEnthalpy() < dew
-                ? outlet.temperature()
-                : saturation.dew().temperature();
-        double entering = air.state().dryBulb();
-        Surface surface = surface((cold + warm) / 2);
-        double boiling = mirrored(Math.max(0, boiled - inletEnthalpy), cold, warm, entering)
-                / (air.capacityRate() * surface.gain());
-        double superheat = outlet.specificEnthalpy() - boiled;
-        double superheating =
-                superheat > 0 ? mirrored(superheat, warm, outlet.temperature(), entering) / air.capacityRate() : 0;
-        return new Needs(saturation, outlet, inletEnthalpy, cold, warm, boiled, boiling, superheating, surface);
-    }
-
-    /** A refrigerant that warms up under air that cools is one that cools under air that warms, seen in a mirror. */
-    private static double mirrored(double heat, double inlet, double outlet, double air) {
-        return CoilZone.need(heat, -inlet, -outlet, -air);
+    private EvaporatorNeeds needs(double pressure, EvaporatorInlet inlet, OutletCondition outlet) {
+        return EvaporatorNeeds.of(equilibrium, air, pressure, inlet, outlet);
     }
 
     private double gamma(double conductance) {
         return -Math.expm1(-conductance / air.capacityRate());
-    }
-
-    private State outlet(double pressure, Saturation saturation, OutletCondition condition) {
-        double dew = saturation.dew().temperature();
-        return switch (condition.given()) {
-            case SUPERHEAT ->
-                condition.value() > 0
-                        ? equilibrium.atPressureTemperature(pressure, dew + condition.value())
-                        : saturation.dew();
-            case TEMPERATURE ->
-                condition.value() > dew
-                        ? equilibrium.atPressureTemperature(pressure, condition.value())
-                        : saturation.dew();
-            case VAPOR_QUALITY ->
-                equilibrium.state(Variable.PRESSURE, pressure, Variable.VAPOR_QUALITY, condition.value());
-            default -> throw new IllegalArgumentException(condition.given() + " does not describe vapor");
-        };
-    }
-
-    private Surface surface(double temperature) {
-        AirState in = air.state();
-        double saturated = AirState.saturatedHumidityRatio(in.pressure(), temperature);
-        double difference = in.dryBulb() - temperature;
-        if (saturated >= in.humidityRatio() || difference <= 0) {
-            return new Surface(temperature, 1, 0);
-        }
-        double drying = in.humidityRatio() - saturated;
-        double wet = in.specificEnthalpy()
-                - new AirState(in.pressure(), temperature, saturated).specificEnthalpy()
-                - drying * AirFactors.waterEnthalpy(temperature);
-        return new Surface(temperature, wet / (in.heatCapacity() * difference), drying);
     }
 }

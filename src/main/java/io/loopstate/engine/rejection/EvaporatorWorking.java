@@ -64,7 +64,7 @@ final class EvaporatorWorking {
 
     /** What the surface does; its gain. */
     private Term surface() {
-        EvaporatorCoil.Surface surface = result.operating().surface();
+        EvaporatorSurface surface = result.operating().surface();
         Term temperature = Working.temperature("T_s", surface.temperature());
         Term gain = Working.ratio("g", surface.gain());
         if (!surface.wet()) {

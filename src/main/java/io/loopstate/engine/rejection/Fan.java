@@ -34,7 +34,12 @@ public record Fan(double speed, double exponent, boolean exponentAssumed, double
 
     /** Airflow over that at full speed. */
     public double airflow() {
-        return Math.max(speed, naturalDraft);
+        return airflow(speed);
+    }
+
+    /** Airflow over that at full speed, at another share of it. */
+    public double airflow(double share) {
+        return Math.max(share, naturalDraft);
     }
 
     /** Conductance over that at full airflow. */

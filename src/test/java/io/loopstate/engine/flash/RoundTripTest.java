@@ -40,15 +40,6 @@ class RoundTripTest {
     /** Along an isentrope the energy of an unloaded liquid has its minimum, (w^2/2) (d rho/rho)^2: the root of rounding. */
     private static final double UNLOADED_LIQUID = 1e-5;
 
-    private static final List<Variable> VARIABLES = List.of(
-            Variable.TEMPERATURE,
-            Variable.PRESSURE,
-            Variable.DENSITY,
-            Variable.SPECIFIC_ENTHALPY,
-            Variable.SPECIFIC_ENTROPY,
-            Variable.SPECIFIC_INTERNAL_ENERGY,
-            Variable.VAPOR_QUALITY);
-
     static Stream<Fluid> fluids() {
         return Catalog.bundled().all().stream().filter(f -> f.kind() == Refrigerant.Kind.PURE);
     }
@@ -68,26 +59,16 @@ class RoundTripTest {
 
     private static List<String> failures(Equilibrium equilibrium, State state, boolean alsoDear) {
         List<String> failures = new ArrayList<>();
-        for (int i = 0; i < VARIABLES.size(); i++) {
-            for (int j = i + 1; j < VARIABLES.size(); j++) {
-                Variable a = VARIABLES.get(i);
-                Variable b = VARIABLES.get(j);
-                if (fixed(state, a, b) && (alsoDear || !dear(a, b))) {
+        for (int i = 0; i < StateInputs.VARIABLES.size(); i++) {
+            for (int j = i + 1; j < StateInputs.VARIABLES.size(); j++) {
+                Variable a = StateInputs.VARIABLES.get(i);
+                Variable b = StateInputs.VARIABLES.get(j);
+                if (StateInputs.fixed(state, a, b) && (alsoDear || !StateInputs.dear(a, b))) {
                     check(equilibrium, state, a, b).ifPresent(failures::add);
                 }
             }
         }
         return failures;
-    }
-
-    /** Enthalpy with internal energy costs a hundred times what the others do: every third state is enough. */
-    private static boolean dear(Variable a, Variable b) {
-        return a == Variable.SPECIFIC_ENTHALPY && b == Variable.SPECIFIC_INTERNAL_ENERGY;
-    }
-
-    private static boolean fixed(State state, Variable a, Variable b) {
-        boolean onLine = state.saturated() && a == Variable.TEMPERATURE && b == Variable.PRESSURE;
-        return !onLine && (state.saturated() || b != Variable.VAPOR_QUALITY);
     }
 
     private static Optional<String> check(Equilibrium equilibrium, State state, Variable a, Variable b) {
@@ -121,7 +102,7 @@ class RoundTripTest {
     /** The one state, or all of them where the engine says that there are several. */
     private static double[][] found(Equilibrium equilibrium, State state, Variable a, Variable b) {
         try {
-            State found = equilibrium.state(a, value(state, a), b, value(state, b));
+            State found = equilibrium.state(a, StateInputs.value(state, a), b, StateInputs.value(state, b));
             return new double[][] {{found.temperature(), found.density()}};
         } catch (EngineException e) {
             if (e.code() != ErrorCode.AMBIGUOUS_STATE) {
@@ -131,19 +112,6 @@ class RoundTripTest {
                     .map(c -> new double[] {c.temperature(), c.density()})
                     .toArray(double[][]::new);
         }
-    }
-
-    private static double value(State s, Variable variable) {
-        return switch (variable) {
-            case TEMPERATURE -> s.temperature();
-            case PRESSURE -> s.pressure();
-            case DENSITY -> s.density();
-            case SPECIFIC_ENTHALPY -> s.specificEnthalpy();
-            case SPECIFIC_ENTROPY -> s.specificEntropy();
-            case SPECIFIC_INTERNAL_ENERGY -> s.specificInternalEnergy();
-            case VAPOR_QUALITY -> s.vaporQuality();
-            default -> throw new IllegalArgumentException(variable.name());
-        };
     }
 
     /** Largest error of temperature and density that rounding explains, by the differences of the inputs around the state. */
@@ -167,10 +135,10 @@ class RoundTripTest {
                 if (warmer == null || denser == null) {
                     continue;
                 }
-                double at = (value(warmer, a) - value(state, a)) / step;
-                double ar = (value(denser, a) - value(state, a)) / rise;
-                double bt = (value(warmer, b) - value(state, b)) / step;
-                double br = (value(denser, b) - value(state, b)) / rise;
+                double at = (StateInputs.value(warmer, a) - StateInputs.value(state, a)) / step;
+                double ar = (StateInputs.value(denser, a) - StateInputs.value(state, a)) / rise;
+                double bt = (StateInputs.value(warmer, b) - StateInputs.value(state, b)) / step;
+                double br = (StateInputs.value(denser, b) - StateInputs.value(state, b)) / rise;
                 double determinant = Math.max(Math.abs(at * br - ar * bt), Double.MIN_NORMAL);
                 bounds[0] = Math.max(bounds[0], (Math.abs(br) * ea + Math.abs(ar) * eb) / determinant);
                 bounds[1] = Math.max(bounds[1], (Math.abs(bt) * ea + Math.abs(at) * eb) / determinant);
@@ -197,7 +165,7 @@ class RoundTripTest {
                     case SPECIFIC_ENTHALPY, SPECIFIC_INTERNAL_ENERGY -> r * state.temperature();
                     case SPECIFIC_ENTROPY -> r;
                     case PRESSURE -> Math.max(state.pressure(), state.density() * r * state.temperature());
-                    default -> value(state, variable);
+                    default -> StateInputs.value(state, variable);
                 };
     }
 }

@@ -32,6 +32,17 @@ class QuadratureTest {
                 .isInfinite();
     }
 
+    /** At a point of the first estimate only, which halving never meets again; and where there is no number at all. */
+    @Test
+    void onePointWithoutBoundIsEnough() {
+        double node = 0.5 + 0.5 * 0.183434642495649804939476;
+        assertThat(Quadrature.of(x -> Math.abs(x - node) < 1e-6 ? Double.POSITIVE_INFINITY : 1, 0, 1, 1e-11)
+                        .value())
+                .isInfinite();
+        assertThat(Quadrature.of(x -> x > 0.9 ? Double.NaN : 1, 0, 1, 1e-11).value())
+                .isInfinite();
+    }
+
     @Test
     void nothingHasNoIntegral() {
         assertThat(Quadrature.of(Math::exp, 2, 2, 1e-11)).isEqualTo(new Quadrature.Integral(0, 0));

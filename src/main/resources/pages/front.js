@@ -3,10 +3,6 @@
 (() => {
   const form = document.getElementById('form');
   const status = document.getElementById('status');
-  const usual = {
-    IP: { psig: 'psig', bar_g: 'psig', degF: 'degF', degC: 'degF', delta_degF: 'delta_degF', delta_K: 'delta_degF', cfm: 'cfm', m3_per_h: 'cfm', ft: 'ft', m: 'ft', Btu_per_h: 'Btu_per_h', kW: 'Btu_per_h' },
-    SI: { psig: 'bar_g', bar_g: 'bar_g', degF: 'degC', degC: 'degC', delta_degF: 'delta_K', delta_K: 'delta_K', cfm: 'm3_per_h', m3_per_h: 'm3_per_h', ft: 'm', m: 'm', Btu_per_h: 'kW', kW: 'kW' },
-  };
   let asking = null;
 
   const say = (text) => { status.textContent = text; };
@@ -144,11 +140,11 @@
 
   // Fields that are still empty follow the units of the answer.
   document.getElementById('units').addEventListener('change', (event) => {
-    const units = usual[event.target.value.startsWith('SI') ? 'SI' : 'IP'];
+    const si = event.target.value.startsWith('SI');
     form.querySelectorAll('.reading').forEach((reading) => {
       const select = reading.querySelector('select');
-      if (select && reading.querySelector('input').value === '' && units[select.value]) {
-        select.value = units[select.value];
+      if (select && reading.querySelector('input').value === '' && [select.dataset.ip, select.dataset.si].includes(select.value)) {
+        select.value = si ? select.dataset.si : select.dataset.ip;
       }
     });
   });

@@ -1,7 +1,6 @@
 package io.loopstate.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
@@ -60,9 +59,9 @@ class FrontPageBrowserTest {
 
     @BeforeAll
     static void start() {
-        assumeTrue(
-                Files.isExecutable(CHROMIUM),
-                "No browser at " + CHROMIUM + ": apt-get install chromium, or name one with -Dbrowser.executable=");
+        assertThat(Files.isExecutable(CHROMIUM))
+                .as("No browser at " + CHROMIUM + ": apt-get install chromium, or name one with -Dbrowser.executable=")
+                .isTrue();
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright

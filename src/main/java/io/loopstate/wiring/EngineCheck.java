@@ -21,7 +21,7 @@ import org.jboss.logging.Logger;
 @ApplicationScoped
 public class EngineCheck implements HealthCheck {
     private static final Logger LOG = Logger.getLogger(EngineCheck.class);
-    private static final long NANOSECONDS = 1_000_000;
+    private static final long NANOSECONDS_PER_MILLISECOND = 1_000_000;
 
     private final List<SelfCheck.Value> values;
     private List<String> failures;
@@ -41,7 +41,7 @@ public class EngineCheck implements HealthCheck {
     void run() {
         long begin = System.nanoTime();
         failures = SelfCheck.failures(values);
-        milliseconds = (System.nanoTime() - begin) / NANOSECONDS;
+        milliseconds = (System.nanoTime() - begin) / NANOSECONDS_PER_MILLISECOND;
         failures.forEach(failure -> LOG.errorf("self-check failed: %s", failure));
     }
 

@@ -11,6 +11,7 @@ import io.loopstate.wiring.guard.Order;
 import io.loopstate.wiring.guard.Replies;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpClosedException;
 import io.vertx.core.http.HttpMethod;
 import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.Router;
@@ -121,8 +122,8 @@ public class HttpGuard {
     }
 
     private void fail(RoutingContext context) {
-        if (context.response().ended()) {
-            LOG.debug("failure after the reply", context.failure());
+        if (context.response().ended() || context.failure() instanceof HttpClosedException) {
+            LOG.debug("failure that no client waits for", context.failure());
             return;
         }
         if (context.failure() instanceof AuthenticationFailedException) {

@@ -27,7 +27,7 @@ public record BatchQuery(Optional<String> operation, Map<String, List<String>> o
 
     private static final String NO_OPERATION = "There is no calculation of this name.";
     private static final String CACHE_BUSTER = "_";
-    private static final List<String> AIR_PRESSURE = List.of("atmosphericPressure", "altitude");
+    static final List<String> AIR_PRESSURE = List.of("atmosphericPressure", "altitude");
 
     /**
      * Reads the parameters.

@@ -145,7 +145,7 @@ public final class CsvFormat implements RowFormat {
             }
             return CsvHead.of(query.operation(), cells, query.columns(), query.pass());
         } catch (CsvParseException e) {
-            throw refusal(Fault.request("unreadable-row", "The quotes in the head of the table cannot be read."));
+            throw refusal(Fault.request("unreadable-row", CsvText.UNREADABLE));
         } catch (CharacterCodingException e) {
             throw refusal(Fault.request("unreadable-row", CsvText.NOT_TEXT).withHint(CsvText.HOW_TO_SAVE));
         }
@@ -192,7 +192,7 @@ public final class CsvFormat implements RowFormat {
             JsonNode tree = mapper.valueToTree(reply);
             return new Outcome(cells, values.of(reply.getClass(), tree, this::taken), 200, "");
         } catch (CsvParseException e) {
-            return refused(cells, ProblemKind.INVALID_REQUEST, "unreadable-row", "A quote of this row is not closed.");
+            return refused(cells, ProblemKind.INVALID_REQUEST, "unreadable-row", CsvText.UNREADABLE);
         } catch (CharacterCodingException e) {
             return refused(cells, ProblemKind.INVALID_REQUEST, "unreadable-row", CsvText.NOT_TEXT);
         } catch (RuntimeException | StackOverflowError e) {

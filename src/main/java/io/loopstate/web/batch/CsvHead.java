@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +29,6 @@ import java.util.Set;
  */
 record CsvHead(List<String> headings, List<Optional<InputColumn>> inputs) {
     private static final String ALL = "*";
-    private static final List<String> AIR_PRESSURE = List.of("atmosphericPressure", "altitude");
-
     /**
      * Reads a head.
      *
@@ -72,33 +71,26 @@ record CsvHead(List<String> headings, List<Optional<InputColumn>> inputs) {
 
     /** The cells of a row as the parameters of a query; an empty cell leaves what holds for all rows. */
     Map<String, List<String>> parameters(List<String> cells, Map<String, List<String>> constants) {
-        Map<String, List<String>> parameters = new LinkedHashMap<>(constants);
+        Map<String, List<String>> own = new LinkedHashMap<>();
         for (int i = 0; i < cells.size(); i++) {
             String cell = cells.get(i).strip();
             Optional<InputColumn> input = inputs.get(i);
             if (input.isPresent() && !cell.isEmpty()) {
-                if (AIR_PRESSURE.contains(input.get().name())) {
-                    AIR_PRESSURE.stream().filter(constants::containsKey).forEach(parameters::remove);
-                }
-                parameters.put(input.get().name(), List.of(input.get().parameter(cell)));
+                own.put(input.get().name(), List.of(input.get().parameter(cell)));
             }
         }
+        Map<String, List<String>> parameters = new LinkedHashMap<>(constants);
+        if (BatchQuery.AIR_PRESSURE.stream().anyMatch(own::containsKey)) {
+            parameters.keySet().removeAll(BatchQuery.AIR_PRESSURE);
+        }
+        parameters.putAll(own);
         return parameters;
     }
 
     /** The same problem with the headings of the table for the names of the inputs. */
     Problem atHeadings(Problem problem) {
-        List<Fault> faults = problem.errors().stream()
-                .map(fault -> fault.parameter() == null ? fault : fault.atParameter(heading(fault.parameter())))
-                .toList();
-        return new Problem(
-                problem.type(),
-                problem.title(),
-                problem.status(),
-                problem.detail(),
-                problem.code(),
-                faults,
-                problem.requestId());
+        return problem.retold(
+                fault -> fault.parameter() == null ? fault : fault.atParameter(heading(fault.parameter())));
     }
 
     private String heading(String input) {
@@ -158,9 +150,18 @@ record CsvHead(List<String> headings, List<Optional<InputColumn>> inputs) {
             return List.of();
         }
         try (CsvReader<CsvRecord> csv = CsvReader.builder().ofCsvRecord(list)) {
-            return csv.iterator().next().getFields().stream().map(String::strip).toList();
+            Iterator<CsvRecord> lines = csv.iterator();
+            List<String> items =
+                    lines.next().getFields().stream().map(String::strip).toList();
+            if (lines.hasNext()) {
+                throw new CsvParseException("more than one line");
+            }
+            return items;
         } catch (CsvParseException e) {
-            faults.add(Fault.parameter(parameter, "wrong-value", "The quotes of this list cannot be read.")
+            faults.add(Fault.parameter(
+                            parameter,
+                            "wrong-value",
+                            "This list cannot be read: it is one line, with its quotes closed.")
                     .withGot(list));
             return List.of();
         } catch (IOException e) {

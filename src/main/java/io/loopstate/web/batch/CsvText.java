@@ -15,6 +15,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -29,13 +30,17 @@ record CsvText(Layout layout, Charset charset) {
     static final String HOW_TO_SAVE =
             "Save the table as CSV UTF-8, or name its charset: Content-Type: text/csv; charset=windows-1252";
 
+    /** What is wrong with a row of which the cells cannot be found. */
+    static final String UNREADABLE =
+            "A quote is not closed, or a carriage return stands alone: lines end with a line feed.";
+
     private static final Pattern POINT = Pattern.compile("[-+]?[0-9]*\\.?[0-9]+([eE][-+]?[0-9]+)?");
     private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]*,?[0-9]+([eE][-+]?[0-9]+)?");
 
     /**
      * The cells of a row.
      *
-     * @throws CsvParseException if a quote is not closed
+     * @throws CsvParseException if a quote is not closed, or a carriage return stands alone
      * @throws CharacterCodingException if the bytes are no text
      */
     List<String> cells(Row row) throws CharacterCodingException {
@@ -45,7 +50,12 @@ record CsvText(Layout layout, Charset charset) {
         String text = charset.newDecoder().decode(ByteBuffer.wrap(row.bytes())).toString();
         try (CsvReader<CsvRecord> csv =
                 CsvReader.builder().fieldSeparator(layout.separator()).ofCsvRecord(text)) {
-            return csv.iterator().next().getFields();
+            Iterator<CsvRecord> records = csv.iterator();
+            List<String> cells = records.next().getFields();
+            if (records.hasNext()) {
+                throw new CsvParseException("a carriage return ends a line");
+            }
+            return cells;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

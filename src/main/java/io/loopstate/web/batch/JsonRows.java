@@ -112,19 +112,9 @@ public final class JsonRows {
 
     /** Pointers of a request become pointers of its row. */
     private static Problem below(Problem problem) {
-        List<Fault> faults = problem.errors().stream()
-                .map(fault -> fault.pointer() == null
-                        ? fault
-                        : fault.atPointer(REQUEST + fault.pointer().substring(1)))
-                .toList();
-        return new Problem(
-                problem.type(),
-                problem.title(),
-                problem.status(),
-                problem.detail(),
-                problem.code(),
-                faults,
-                problem.requestId());
+        return problem.retold(fault -> fault.pointer() == null
+                ? fault
+                : fault.atPointer(REQUEST + fault.pointer().substring(1)));
     }
 
     private Operation<?, ?, ?, ?> operation(JsonNode row) {

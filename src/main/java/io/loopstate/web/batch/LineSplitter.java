@@ -107,7 +107,7 @@ final class LineSplitter implements RowSplitter {
 
     static boolean blank(byte[] bytes, int from, int to) {
         for (int i = from; i < to; i++) {
-            if (bytes[i] != ' ' && bytes[i] != '\t') {
+            if (bytes[i] != ' ' && bytes[i] != '\t' && bytes[i] != '\r') {
                 return false;
             }
         }

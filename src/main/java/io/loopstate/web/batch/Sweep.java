@@ -124,10 +124,7 @@ public final class Sweep {
             values.refuseAbsent();
         } catch (ProblemException e) {
             Fault fault = e.problem().errors().get(0);
-            throw SweepQuery.refusal(Fault.at(Pointer.child(Pointer.ROOT, "pick"), fault.code(), fault.detail())
-                    .withGot(fault.got())
-                    .withAllowed(fault.allowed())
-                    .withHint(fault.hint()));
+            throw SweepQuery.refusal(fault.atParameter(null).atPointer(Pointer.child(Pointer.ROOT, "pick")));
         }
     }
 

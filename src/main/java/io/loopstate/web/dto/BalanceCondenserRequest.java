@@ -1,7 +1,7 @@
 package io.loopstate.web.dto;
 
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import jakarta.validation.Valid;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** The condensing coil of a machine. */
@@ -19,27 +19,7 @@ public record BalanceCondenserRequest(
 
         @Schema(description = "Default: crossFlow.") AirArrangement arrangement,
 
-        @DecimalMin("0")
-        @DecimalMax("1")
-        @Schema(
-                description =
-                        "Share of full speed, to which the airflow is proportional; 0 where the fan stands still.",
-                defaultValue = "1")
-        Double fanSpeed,
-
-        @DecimalMin("0")
-        @DecimalMax(value = "1", inclusive = false)
-        @Schema(
-                description =
-                        "With which the conductance follows the airflow. Default: 0.5, common practice, no source.")
-        Double airflowExponent,
-
-        @DecimalMin(value = "0", inclusive = false)
-        @DecimalMax("1")
-        @Schema(
-                description =
-                        "Airflow without a fan as a share of that at full speed. Default: 0.1, common practice, no source.")
-        Double naturalDraft,
+        @Valid @JsonUnwrapped FanRequest fan,
 
         @Schema(
                 ref = "Power",

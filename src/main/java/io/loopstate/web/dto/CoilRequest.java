@@ -66,7 +66,9 @@ public record CoilRequest(
 
         ZoneConductances zoneConductances,
 
-        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanRequest fan,
+
+        @JsonUnwrapped DirtRequest dirt,
 
         @Schema(description = "Limits for the warnings.") CoilLimitsRequest limits,
 

@@ -72,7 +72,9 @@ public record EvaporatingCoilRequest(
         @Schema(ref = "ThermalConductance", description = "If all of its area superheated vapor. Default: conductance.")
         Quantity superheatingConductance,
 
-        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanRequest fan,
+
+        @JsonUnwrapped DirtRequest dirt,
 
         @Schema(description = "Limits for the warnings.") EvaporatingCoilLimitsRequest limits,
 

@@ -49,7 +49,9 @@ public record GasCoolerRequest(
         @Schema(ref = "ThermalConductance", description = "Of the clean coil at full airflow.")
         Quantity conductance,
 
-        @Valid @JsonUnwrapped FanAndDirt fanAndDirt,
+        @Valid @JsonUnwrapped FanRequest fan,
+
+        @JsonUnwrapped DirtRequest dirt,
 
         @Schema(description = "Limits for the warnings.") GasCoolerLimitsRequest limits,
 

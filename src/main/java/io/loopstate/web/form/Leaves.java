@@ -63,14 +63,16 @@ public final class Leaves {
         }
     }
 
-    /** Whether an array holds values alone, which go into one cell. */
+    /** Whether an array holds words alone, which go into one cell; numbers have cells of their own, written as numbers are. */
     private static boolean plain(JsonNode array) {
         return !array.isEmpty()
-                && StreamSupport.stream(array.spliterator(), false).allMatch(JsonNode::isValueNode);
+                && StreamSupport.stream(array.spliterator(), false)
+                        .allMatch(element -> element.isValueNode() && !element.isNumber());
     }
 
     private static String joined(JsonNode array) {
         return StreamSupport.stream(array.spliterator(), false)
+                .filter(element -> !element.isNull())
                 .map(JsonNode::asText)
                 .collect(Collectors.joining("; "));
     }

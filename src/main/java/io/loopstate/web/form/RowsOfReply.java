@@ -42,10 +42,9 @@ record RowsOfReply(String member, String each) {
             if (each.isEmpty()) {
                 rows.add(Leaves.of(element));
             } else {
-                ObjectNode owner = ((ObjectNode) element).deepCopy();
-                owner.remove(each);
+                List<Leaf> shared = Leaves.of(element.<ObjectNode>deepCopy().without(each));
                 for (JsonNode inner : element.path(each)) {
-                    List<Leaf> row = new ArrayList<>(Leaves.of(owner));
+                    List<Leaf> row = new ArrayList<>(shared);
                     row.addAll(Leaves.of(inner, List.of(each)));
                     rows.add(row);
                 }

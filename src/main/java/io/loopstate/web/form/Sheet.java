@@ -70,7 +70,7 @@ public record Sheet(List<Column> columns, List<List<JsonNode>> rows, boolean sin
             for (Leaf leaf : row) {
                 Column column = new Column(leaf.name(), leaf.unit());
                 if (known.add(column)) {
-                    columns.add(columns.indexOf(before) + 1, column);
+                    columns.add(columns.lastIndexOf(before) + 1, column);
                 }
                 before = column;
             }

@@ -158,7 +158,7 @@ public final class BalanceMapping {
                         request.arrangement() == null
                                 ? Arrangement.CROSS_FLOW
                                 : Arrangement.valueOf(request.arrangement().name()),
-                        Coils.fan(request.fanSpeed(), request.airflowExponent(), request.naturalDraft()),
+                        Coils.fan(request.fan()),
                         Si.optional(request.fanPower())));
     }
 

@@ -65,9 +65,9 @@ public final class CoilMapping {
                 Optional.ofNullable(request.condensing())
                         .map(level -> input.engine("condensing", () -> OutletConditions.level(level))),
                 conductance(request),
-                Coils.fan(request.fanAndDirt()),
-                Coils.dirt(request.fanAndDirt()),
-                Si.optional(request.fanAndDirt().cleanConductance()),
+                Coils.fan(request.fan()),
+                Coils.dirt(request.dirt()),
+                Si.optional(request.dirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }

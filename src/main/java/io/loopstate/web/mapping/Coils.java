@@ -3,7 +3,8 @@ package io.loopstate.web.mapping;
 import io.loopstate.engine.rejection.Dirt;
 import io.loopstate.engine.rejection.Fan;
 import io.loopstate.engine.rejection.Load;
-import io.loopstate.web.dto.FanAndDirt;
+import io.loopstate.web.dto.DirtRequest;
+import io.loopstate.web.dto.FanRequest;
 import io.loopstate.web.dto.Quantity;
 import java.util.List;
 import java.util.Optional;
@@ -39,21 +40,16 @@ final class Coils {
                 : Optional.of(Load.massFlow(massFlow.value()));
     }
 
-    static Fan fan(FanAndDirt given) {
-        return fan(given.fanSpeed(), given.airflowExponent(), given.naturalDraft());
-    }
-
-    /** The fan; {@code null} for what is as usual. */
-    static Fan fan(Double speed, Double exponent, Double naturalDraft) {
+    static Fan fan(FanRequest given) {
         Fan usual = Fan.full();
         return new Fan(
-                speed == null ? usual.speed() : speed,
-                exponent == null ? usual.exponent() : exponent,
-                exponent == null,
-                naturalDraft == null ? usual.naturalDraft() : naturalDraft);
+                given.fanSpeed() == null ? usual.speed() : given.fanSpeed(),
+                given.airflowExponent() == null ? usual.exponent() : given.airflowExponent(),
+                given.airflowExponent() == null,
+                given.naturalDraft() == null ? usual.naturalDraft() : given.naturalDraft());
     }
 
-    static Dirt dirt(FanAndDirt given) {
+    static Dirt dirt(DirtRequest given) {
         return new Dirt(Si.orZero(given.foulingResistance()), Si.optional(given.area()));
     }
 }

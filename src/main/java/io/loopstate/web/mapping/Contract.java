@@ -4,17 +4,21 @@ import io.loopstate.units.QuantityKind;
 import io.loopstate.units.UnitCatalog;
 import io.loopstate.units.UnitToken;
 import io.loopstate.web.dto.Options;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /** What the contract says of requests and quantities, from the same declarations that requests are read by. */
 public final class Contract {
     private static final Map<String, Class<?>> REQUESTS = Operations.all().stream()
             .map(Operation::request)
             .collect(Collectors.toUnmodifiableMap(Class::getSimpleName, Function.identity()));
+    /** Requests and the records within them by the names of their schemas. */
+    private static final Map<String, Class<?>> SCHEMAS = schemas();
 
     /**
      * A kind of quantity.
@@ -29,11 +33,27 @@ public final class Contract {
 
     private Contract() {}
 
-    /** Names of the members of a request schema in their order; empty for any other schema. */
+    /** Names of the members of a request, or of a record within one, in their order; empty for any other schema. */
     public static List<String> members(String schema) {
-        return REQUESTS.containsKey(schema)
-                ? List.copyOf(Shape.of(REQUESTS.get(schema)).names().keySet())
+        return SCHEMAS.containsKey(schema)
+                ? List.copyOf(Shape.of(SCHEMAS.get(schema)).names().keySet())
                 : List.of();
+    }
+
+    private static Map<String, Class<?>> schemas() {
+        Map<String, Class<?>> found = new HashMap<>();
+        REQUESTS.values().forEach(request -> addSchemas(request, found));
+        return Map.copyOf(found);
+    }
+
+    private static void addSchemas(Class<?> record, Map<String, Class<?>> found) {
+        Schema schema = record.getAnnotation(Schema.class);
+        found.put(schema == null || schema.name().isEmpty() ? record.getSimpleName() : schema.name(), record);
+        for (Shape.Member member : Shape.of(record).members()) {
+            if (member.nested() != null) {
+                addSchemas(member.type(), found);
+            }
+        }
     }
 
     /** Names of the parameters of a request's query; empty for any other schema. */

@@ -56,9 +56,9 @@ public final class EvaporatingCoilMapping {
                 Optional.ofNullable(request.evaporating())
                         .map(level -> input.engine("evaporating", () -> OutletConditions.level(level))),
                 conductance(request),
-                Coils.fan(request.fanAndDirt()),
-                Coils.dirt(request.fanAndDirt()),
-                Si.optional(request.fanAndDirt().cleanConductance()),
+                Coils.fan(request.fan()),
+                Coils.dirt(request.dirt()),
+                Si.optional(request.dirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }

@@ -43,9 +43,9 @@ public final class GasCoolerMapping {
                 Coils.load(request.massFlow(), request.heat()),
                 Si.optional(request.leavingDryBulb()),
                 Si.optional(request.conductance()),
-                Coils.fan(request.fanAndDirt()),
-                Coils.dirt(request.fanAndDirt()),
-                Si.optional(request.fanAndDirt().cleanConductance()),
+                Coils.fan(request.fan()),
+                Coils.dirt(request.dirt()),
+                Si.optional(request.dirt().cleanConductance()),
                 Guidances.of(input),
                 input.explain());
     }

@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 
 /**
  * Values in equal distances, from the first to the last, upward or downward, in the unit of the first.
@@ -48,22 +49,29 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
         BigDecimal first = BigDecimal.valueOf(from.value());
         double last = from.unit().equals(to.unit())
                 ? to.value()
-                : to.in(from.unit(), AIR).value();
+                : orNaN(() -> to.in(from.unit(), AIR).value());
         double span = last - from.value();
-        if (variable.has("step") == variable.has("count")) {
-            throw VariedInput.refusal(Fault.at(pointer, "missing", "A range needs a step or a count.")
-                    .withAllowed("one of step and count"));
+        if (!Double.isFinite(span)) {
+            throw VariedInput.refusal(
+                    at("to", "wrong-value", "The range is too wide.").withGot(to.toString()));
         }
-        double steps = variable.has("count") ? count(most) - 1 : steps(from, span, kind, most);
-        BigDecimal distance = variable.has("count")
+        boolean counted = variable.hasNonNull("count");
+        if (variable.hasNonNull("step") == counted) {
+            throw VariedInput.refusal(
+                    Fault.at(pointer, counted ? "too-many-inputs" : "missing", "A range needs a step or a count.")
+                            .withAllowed("one of step and count"));
+        }
+        double step = counted ? Double.NaN : stepInUnit(from, span, kind);
+        double steps = counted ? count(most) - 1 : steps(span, step, most);
+        BigDecimal distance = counted
                 ? BigDecimal.valueOf(span).divide(BigDecimal.valueOf(steps), ROUND)
-                : BigDecimal.valueOf(stepInUnit(from, span, kind)).round(ROUND);
+                : BigDecimal.valueOf(step).round(ROUND);
         List<JsonNode> values = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             double between = first.add(distance.multiply(BigDecimal.valueOf(i)))
                     .round(ROUND)
                     .doubleValue();
-            double value = i == 0 ? from.value() : i == steps && variable.has("count") ? last : between;
+            double value = i == 0 ? from.value() : i == steps && counted ? last : between;
             values.add(node(member, new Reading(kind, value, from.unit())));
         }
         return values;
@@ -79,11 +87,11 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
         return count.intValue();
     }
 
-    private double steps(Reading from, double span, QuantityKind kind, int most) {
-        double steps = Math.floor(span / stepInUnit(from, span, kind) + SLACK);
+    private double steps(double span, double step, int most) {
+        double steps = Math.floor(span / step + SLACK);
         if (steps >= most) {
             throw VariedInput.refusal(at("step", "too-many-rows", "The range has too many values.")
-                    .withGot((long) steps + 1 + " values")
+                    .withGot("more than " + most + " values")
                     .withAllowed("at most " + most + " values"));
         }
         return steps;
@@ -92,13 +100,23 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
     /** The step in the unit of the first value, toward the last. */
     private double stepInUnit(Reading from, double span, QuantityKind kind) {
         Reading step = reading("step", difference(kind));
-        double distance = Math.abs(from.unit().fromSi(from.toSi(AIR) + step.toSi(AIR), AIR) - from.value());
+        double distance =
+                orNaN(() -> Math.abs(from.unit().fromSi(from.toSi(AIR) + step.toSi(AIR), AIR) - from.value()));
         if (!(step.toSi(AIR) > 0) || !(distance > 0)) {
             throw VariedInput.refusal(at("step", "wrong-value", "A step leads from one value to another.")
                     .withGot(step.toString())
                     .withAllowed("above 0, whichever way the range goes"));
         }
         return Math.copySign(distance, span);
+    }
+
+    /** What is beyond all numbers in a unit is refused as a range, not as a quantity. */
+    private static double orNaN(DoubleSupplier converted) {
+        try {
+            return converted.getAsDouble();
+        } catch (IllegalArgumentException notFinite) {
+            return Double.NaN;
+        }
     }
 
     private static QuantityKind difference(QuantityKind kind) {
@@ -122,23 +140,29 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
         JsonNode node = variable.path(member);
         Given given = new Given(node, Place.body(Pointer.child(pointer, member)));
         try {
-            if (node.isTextual()) {
-                return QuantityParser.parse(kind, node.textValue(), mark);
-            }
-            if (node.isNumber()) {
-                return QuantityParser.parse(kind, node.doubleValue(), null);
-            }
-            if (node.path("value").isNumber()) {
-                return QuantityParser.parse(
-                        kind, node.get("value").doubleValue(), node.path("unit").textValue());
+            Reading read = node.isTextual()
+                    ? QuantityParser.parse(kind, node.textValue(), mark)
+                    : node.isNumber()
+                            ? QuantityParser.parse(kind, node.doubleValue(), null)
+                            : node.path("value").isNumber()
+                                    ? QuantityParser.parse(
+                                            kind,
+                                            node.get("value").doubleValue(),
+                                            node.path("unit").textValue())
+                                    : null;
+            if (read != null) {
+                // What lies below absolute zero is refused here.
+                read.toSi(AIR);
+                return read;
             }
         } catch (UnitFault fault) {
             throw new ProblemException(UnitProblems.kind(fault.code()), UnitProblems.fault(given, fault));
         }
+        boolean absent = node.isMissingNode() || node.isNull();
         throw VariedInput.refusal(at(
                         member,
-                        node.isMissingNode() ? "missing" : "wrong-type",
-                        "A range needs from and to, and step or count.")
+                        absent ? "missing" : "wrong-type",
+                        absent ? "A range needs from and to, and step or count." : "This value has the wrong type.")
                 .withAllowed("text such as \"30 degC\", or {\"value\": number, \"unit\": text}"));
     }
 

@@ -28,12 +28,13 @@ public final class ReplyKinds {
 
     /** A member of a record; the kind only where it is a quantity whose kind the contract tells. */
     private record Member(
-            String name, Method accessor, boolean unwrapped, boolean quantity, Optional<QuantityKind> kind) {
+            String name, Type type, Method accessor, boolean unwrapped, boolean quantity, Optional<QuantityKind> kind) {
         static Member of(RecordComponent component) {
             Method accessor = component.getAccessor();
             Schema schema = accessor.getAnnotation(Schema.class);
             return new Member(
                     component.getName(),
+                    component.getGenericType(),
                     accessor,
                     accessor.isAnnotationPresent(JsonUnwrapped.class),
                     component.getType() == Quantity.class,
@@ -70,7 +71,7 @@ public final class ReplyKinds {
                 .findFirst();
     }
 
-    /** Whether replies of a type may have a member of this name anywhere; records and lists are looked through. */
+    /** Whether replies of a type may have a value of this name anywhere; records and lists are looked through. */
     public static boolean mayHave(Class<?> reply, String name) {
         return mayHave(reply, name, new HashSet<>());
     }
@@ -82,9 +83,21 @@ public final class ReplyKinds {
         if (!(type instanceof Class<?> record) || !record.isRecord() || !seen.add(type)) {
             return false;
         }
-        return Arrays.stream(record.getRecordComponents())
-                .anyMatch(component ->
-                        component.getName().equals(name) || mayHave(component.getGenericType(), name, seen));
+        return MEMBERS.get(record).stream()
+                .anyMatch(member ->
+                        member.name().equals(name) || mayHave(member.type(), name, seen) || mayHaveBelow(member, name));
+    }
+
+    /** The name may be that of a column, {@code suctionTemperature}. */
+    private static boolean mayHaveBelow(Member member, String name) {
+        int length = member.name().length();
+        return name.startsWith(member.name())
+                && name.length() > length
+                && Character.isUpperCase(name.charAt(length))
+                && mayHave(
+                        member.type(),
+                        Character.toLowerCase(name.charAt(length)) + name.substring(length + 1),
+                        new HashSet<>());
     }
 
     private static Optional<QuantityKind> below(Object owner, Member member, List<String> names) {

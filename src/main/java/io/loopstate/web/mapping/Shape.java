@@ -7,7 +7,7 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,7 +39,9 @@ final class Shape {
     private final Map<String, Member> names = new LinkedHashMap<>();
     private final Map<String, Member> leaves = new LinkedHashMap<>();
     private final Set<String> queryNames = new LinkedHashSet<>();
-    private final Set<String> unwrapped = new HashSet<>();
+    /** Records whose members stand among those of this one, by the name of the component. */
+    private final Map<String, Shape> unwrapped = new HashMap<>();
+
     private final Constructor<?> constructor;
 
     private Shape(Class<?> type, String owner) {
@@ -50,7 +52,7 @@ final class Shape {
             members.add(member);
             if (member.unwrapped()) {
                 names.putAll(member.nested().names);
-                unwrapped.add(component.getName());
+                unwrapped.put(component.getName(), member.nested());
             } else {
                 names.put(component.getName(), member);
             }
@@ -106,10 +108,22 @@ final class Shape {
         return queryNames;
     }
 
-    /** The path of a member of the record, in which unwrapped records have no place. */
+    /** The path of a member, in which unwrapped records have no place, out of one by components. */
     String withoutUnwrapped(String path) {
-        int dot = path.indexOf('.');
-        return dot > 0 && unwrapped.contains(path.substring(0, dot)) ? path.substring(dot + 1) : path;
+        String member = "";
+        Shape shape = this;
+        for (String component : path.split("\\.")) {
+            Shape inside = shape == null ? null : shape.unwrapped.get(component);
+            if (inside == null) {
+                member = Paths.child(member, component);
+                shape = shape == null || !shape.names.containsKey(component)
+                        ? null
+                        : shape.names.get(component).nested();
+            } else {
+                shape = inside;
+            }
+        }
+        return member;
     }
 
     /** The record of these values, in the order of the members. */

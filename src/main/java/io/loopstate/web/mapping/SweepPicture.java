@@ -83,7 +83,8 @@ public final class SweepPicture {
         if (varied.size() > 1 && varied.get(1 - across).values().size() > STYLES.size()) {
             throw VariedInput.refusal(
                     Fault.at(Pointer.child(Pointer.ROOT, "vary"), "too-many-rows", "The picture has too many lines.")
-                            .withGot(varied.get(1 - across).values().size() + " values of each input or more")
+                            .withGot(varied.get(1 - across).values().size() + " values of "
+                                    + varied.get(1 - across).name())
                             .withAllowed("at most " + STYLES.size() + " values of one of the inputs"));
         }
         if (picks.isEmpty()) {
@@ -273,11 +274,7 @@ public final class SweepPicture {
     }
 
     private static String symbol(String token) {
-        return UnitCatalog.all().stream()
-                .filter(unit -> unit.name().equals(token))
-                .map(UnitToken::symbol)
-                .findFirst()
-                .orElse(token);
+        return UnitCatalog.named(token).map(UnitToken::symbol).orElse(token);
     }
 
     /** A last name of several words says enough: {@code coefficientOfPerformance}; others need what they belong to. */

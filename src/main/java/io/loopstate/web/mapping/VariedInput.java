@@ -44,8 +44,8 @@ public final class VariedInput {
         DecimalMark mark = decimalComma ? DecimalMark.COMMA : DecimalMark.POINT;
         names(variable, pointer);
         Shape.Member member = member(operation, variable, pointer);
-        boolean list = variable.has("values");
-        if (list == RANGE.stream().anyMatch(variable::has)) {
+        boolean list = variable.hasNonNull("values");
+        if (list == RANGE.stream().anyMatch(variable::hasNonNull)) {
             throw refusal(Fault.at(
                             pointer,
                             list ? "too-many-inputs" : "missing",
@@ -133,9 +133,13 @@ public final class VariedInput {
     private static List<JsonNode> values(
             Shape.Member member, JsonNode values, String pointer, DecimalMark mark, int most) {
         if (!values.isArray() || values.isEmpty() || values.size() > most) {
-            throw refusal(
-                    Fault.at(Pointer.child(pointer, "values"), "wrong-type", "The values are no list, or too many.")
-                            .withAllowed("an array of 1 to " + most + " values"));
+            boolean many = values.size() > most;
+            Fault fault = Fault.at(
+                            Pointer.child(pointer, "values"),
+                            many ? "too-many-rows" : "wrong-type",
+                            many ? "The list has too many values." : "This value has the wrong type.")
+                    .withAllowed("an array of 1 to " + most + " values");
+            throw refusal(many ? fault.withGot(values.size() + " values") : fault);
         }
         List<JsonNode> read = new ArrayList<>();
         values.forEach(value -> read.add(tidy(member, value, mark)));

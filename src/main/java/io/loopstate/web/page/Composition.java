@@ -1,5 +1,6 @@
 package io.loopstate.web.page;
 
+import io.loopstate.web.form.LayoutReader;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A request put together from what a form sent. A field and its unit become one parameter; a parameter that the form does not have is
@@ -27,8 +29,10 @@ final class Composition {
     static final String DEC = "dec";
 
     /** What the page itself reads, and forms of a reply, which a page has one of. */
-    private static final Set<String> OF_THE_PAGE =
-            Set.of(ASK, OWN_BLEND, PICK, ARGUMENTS, "format", "errors", "sep", "bom", "_");
+    private static final Set<String> OF_THE_PAGE = Stream.concat(
+                    Stream.of(ASK, OWN_BLEND, ARGUMENTS, "_"), LayoutReader.NAMES.stream())
+            .filter(name -> !name.equals(DIGITS))
+            .collect(Collectors.toUnmodifiableSet());
 
     /** Digits and marks without a word behind them; what it means is for the service to say. */
     private static final Pattern BARE = Pattern.compile("[^\\p{L}°%µ\"]*\\d[^\\p{L}°%µ\"]*(?:[eE][+-]?\\d+)?");
@@ -89,8 +93,13 @@ final class Composition {
     /** The parameters of the calculation. */
     Map<String, List<String>> parameters() {
         Map<String, List<String>> parameters = new LinkedHashMap<>();
-        String refrigerant = sent(OWN_BLEND).isEmpty() ? sent(REFRIGERANT) : sent(OWN_BLEND);
-        put(parameters, REFRIGERANT, refrigerant);
+        List<String> refrigerants = Stream.of(sent(REFRIGERANT), sent(OWN_BLEND))
+                .filter(text -> !text.isEmpty())
+                .toList();
+        // Two of them are for the service to refuse.
+        if (!refrigerants.isEmpty()) {
+            parameters.put(REFRIGERANT, refrigerants);
+        }
         for (Field field : question.fields()) {
             put(parameters, field.name(), value(field));
         }

@@ -72,6 +72,8 @@ public record Form(
      * @param required whether it must be filled
      * @param value what is in it
      * @param units to choose from; empty where there is one or none
+     * @param usualIp the unit to choose where the page speaks inch-pound
+     * @param usualSi the unit to choose where it speaks SI
      * @param unit the only unit, printed; empty where there is a choice or none
      * @param errors what is wrong with it
      */
@@ -82,6 +84,8 @@ public record Form(
             boolean required,
             String value,
             List<Choice> units,
+            String usualIp,
+            String usualSi,
             String unit,
             List<String> errors) {}
 
@@ -153,6 +157,8 @@ public record Form(
                 field.required(),
                 sent.number(field),
                 units,
+                field.units().usualIp(),
+                field.units().usualSi(),
                 tokens.size() == 1 ? labels.symbol(tokens.get(0)) : "",
                 errors(field.name(), faults));
     }

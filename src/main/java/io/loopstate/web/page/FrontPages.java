@@ -145,16 +145,30 @@ public final class FrontPages {
                 .parameters()
                 .getOrDefault(Composition.REFRIGERANT, List.of(""))
                 .get(0);
-        return question.picture().stream()
-                .map(words -> new Picture(target + "&format=svg", refrigerant + ": " + words, drawn(composition)))
-                .toList();
+        try {
+            List<RawString> drawn = drawn(composition);
+            return question.picture().stream()
+                    .map(words -> new Picture(target + "&format=svg", refrigerant + ": " + words, drawn))
+                    .toList();
+        } catch (ProblemException e) {
+            // Without a picture the answer is still one.
+            return List.of();
+        }
     }
 
+    /** In the page itself where the address of a picture would need a key. */
     private List<RawString> drawn(Composition composition) {
-        return keyed
-                ? List.of(new RawString(exchange.draw(
-                        Pictures.named(composition.question().operation()).orElseThrow(), composition.parameters())))
-                : List.of();
+        return !keyed
+                ? List.of()
+                : Pictures.named(composition.question().operation())
+                        .map(picture -> new RawString(exchange.draw(picture, composition.parameters())))
+                        .stream()
+                        .toList();
+    }
+
+    /** Whether requests need a key, so that the page says so. */
+    public boolean keyed() {
+        return keyed;
     }
 
     /** For the value that was chosen, or the first that the answer has. */
@@ -169,7 +183,11 @@ public final class FrontPages {
                 .findFirst()
                 .orElse(present.get(0));
         return Takeaways.of(
-                base, target, pick, composition.sent(Composition.ARGUMENTS).equals("semicolon"));
+                base,
+                target,
+                pick,
+                composition.sent(Composition.ARGUMENTS).equals("semicolon"),
+                composition.sent(Composition.DEC).equals(","));
     }
 
     private static List<Link> links(Question question, String target) {

@@ -26,26 +26,28 @@ final class Takeaways {
      * @param target path and query
      * @param pick the value for a cell
      * @param semicolons whether semicolons separate the arguments of a function
+     * @param commas whether the reply has decimal commas, and semicolons between its cells then
      */
-    static List<Takeaway> of(String base, String target, Question.Figure pick, boolean semicolons) {
+    static List<Takeaway> of(String base, String target, Question.Figure pick, boolean semicolons, boolean commas) {
         String address = base + target;
         String value = address + "&format=txt&pick=" + pick.pick() + "&errors=inline";
         String cell = address + "&format=csv&pick=" + pick.pick();
         String mark = semicolons ? ";" : ",";
+        String number = commas ? "\",\"" + mark + "\".\"" : "\".\"";
+        String table = commas ? "\";\"" + mark + "\"de_DE\"" : "\",\"" + mark + "\"en_US\"";
         return List.of(
                 new Takeaway("address", "Address", address, "GET, the reply is JSON."),
                 new Takeaway("curl", "Command line", "curl -s \"" + address + '"', ""),
                 new Takeaway(
                         "webservice",
                         "Excel on Windows, LibreOffice Calc: " + pick.label(),
-                        "=NUMBERVALUE(WEBSERVICE(" + pieces(value) + ")" + mark + "\".\")",
+                        "=NUMBERVALUE(WEBSERVICE(" + pieces(value) + ")" + mark + number + ")",
                         "#VALUE! instead of a number: take NUMBERVALUE away and read the reason. Spreadsheets in other languages"
                                 + " have other names for the functions."),
                 new Takeaway(
                         "importdata",
                         "Google Sheets: " + pick.label(),
-                        "=INDEX(IMPORTDATA(\"" + cell + "\"" + mark + "\",\"" + mark + "\"en_US\")" + mark + "2" + mark
-                                + "1)",
+                        "=INDEX(IMPORTDATA(\"" + cell + "\"" + mark + table + ")" + mark + "2" + mark + "1)",
                         "The service has to be reachable from the internet."));
     }
 

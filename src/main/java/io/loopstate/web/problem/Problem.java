@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**
@@ -65,6 +66,12 @@ public record Problem(
     /** A problem of a kind, whose detail counts the faults. */
     public static Problem of(ProblemKind kind, List<Fault> errors) {
         return of(kind, summary(errors), errors);
+    }
+
+    /** The same problem with each of its faults told otherwise, as where they stand in a row or under a heading. */
+    public Problem retold(UnaryOperator<Fault> fault) {
+        return new Problem(
+                type, title, status, detail, code, errors.stream().map(fault).toList(), requestId);
     }
 
     /** The same problem of a request with this id. */

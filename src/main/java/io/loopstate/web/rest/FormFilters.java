@@ -150,7 +150,7 @@ public class FormFilters {
             if (layout.form() == Form.JSON) {
                 response.setEntity(Renderer.rounded(tree, layout), NONE, mediaType(Form.JSON));
             } else {
-                String title = request.getUriInfo().getPath().substring(VERSION_PREFIX.length());
+                String title = path(request).substring(VERSION_PREFIX.length());
                 String text = Renderer.reply(layout, title, tree, entity.getClass());
                 response.setEntity(text, NONE, mediaType(layout.form()));
             }
@@ -197,7 +197,7 @@ public class FormFilters {
     }
 
     /** A slash behind a route changes nothing. */
-    private static String path(ContainerRequestContext request) {
+    static String path(ContainerRequestContext request) {
         String path = request.getUriInfo().getPath();
         return path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
     }

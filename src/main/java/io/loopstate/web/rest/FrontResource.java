@@ -18,6 +18,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -29,6 +30,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 public class FrontResource {
     private static final String ROOT = "/";
     private static final String BASE = "base";
+    private static final String KEYED = "keyed";
     private static final String CACHE = "public, max-age=3600";
     private static final String PAGE = "text/html;charset=utf-8";
 
@@ -37,17 +39,22 @@ public class FrontResource {
 
     private final FrontPages pages;
     private final Version version;
-    private final String address;
+    private final Optional<String> address;
 
     /** Called by the container. */
     @Inject
     public FrontResource(
-            FrontPages pages,
-            Version version,
-            @ConfigProperty(name = "loopstate.address", defaultValue = "from the request") String address) {
+            FrontPages pages, Version version, @ConfigProperty(name = "loopstate.address") Optional<String> address) {
         this.pages = pages;
         this.version = version;
-        this.address = address;
+        this.address = address.map(FrontResource::withoutSlash);
+    }
+
+    private static String withoutSlash(String address) {
+        if (!address.startsWith("http://") && !address.startsWith("https://")) {
+            throw new IllegalStateException("loopstate.address begins with http:// or https://, got: " + address);
+        }
+        return address.endsWith(ROOT) ? address.substring(0, address.length() - 1) : address;
     }
 
     /** The page: a form, or the answer to what it sent. */
@@ -62,6 +69,7 @@ public class FrontResource {
         String base = base(host);
         Map<String, List<String>> all = new TreeMap<>(sent);
         all.put(BASE, List.of(base));
+        all.put(KEYED, List.of(Boolean.toString(pages.keyed())));
         String tag = EntityTags.of(version, ROOT, MediaType.TEXT_HTML, all);
         if (EntityTags.matches(known, tag)) {
             return kept(Response.notModified(), tag);
@@ -93,9 +101,7 @@ public class FrontResource {
 
     /** Scheme and host as they are set, or as the client wrote them. */
     private String base(String host) {
-        if (address.startsWith("http")) {
-            return address.endsWith(ROOT) ? address.substring(0, address.length() - 1) : address;
-        }
-        return "http://" + (host != null && HOST.matcher(host).matches() ? host : "localhost:8080");
+        return address.orElseGet(
+                () -> "http://" + (host != null && HOST.matcher(host).matches() ? host : "localhost:8080"));
     }
 }

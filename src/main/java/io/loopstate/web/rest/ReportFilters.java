@@ -12,7 +12,7 @@ public final class ReportFilters {
     /** Before the route is chosen, which goes by the header. */
     @ServerRequestFilter(preMatching = true)
     public void choose(ContainerRequestContext request) {
-        if (REPORTS.contains(request.getUriInfo().getPath().replaceFirst("/$", ""))) {
+        if (REPORTS.contains(FormFilters.path(request))) {
             String format = request.getUriInfo().getQueryParameters().getFirst("format");
             ReportForm.named(format)
                     .ifPresent(form -> request.getHeaders()

@@ -12,6 +12,9 @@ import java.util.List;
 /**
  * Takes the key out of the query before anything else sees it, logs and refusals included: spreadsheets can send no header.
  * Where the service is open a key is taken out as well, so that a worksheet need not know.
+ *
+ * <p>A semicolon is a character of a value, as in {@code sep=;}: the platform would take it for a separator of parameters, unlike
+ * whoever looks at the query before it.
  */
 @ApplicationScoped
 public class KeyParameter {
@@ -33,7 +36,8 @@ public class KeyParameter {
 
     private void take(RoutingContext context) {
         String query = context.request().query();
-        if (query == null || !(query.startsWith(PREFIX) || query.contains('&' + PREFIX))) {
+        boolean keyed = query != null && (query.startsWith(PREFIX) || query.contains('&' + PREFIX));
+        if (!keyed && (query == null || query.indexOf(';') < 0)) {
             context.next();
             return;
         }
@@ -42,7 +46,7 @@ public class KeyParameter {
             if (pair.startsWith(PREFIX)) {
                 context.put(TAKEN, decoded(pair.substring(PREFIX.length())));
             } else {
-                others.add(pair);
+                others.add(pair.replace(";", "%3B"));
             }
         }
         String uri = context.request().uri();

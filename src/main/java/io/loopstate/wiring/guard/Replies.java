@@ -38,11 +38,15 @@ public class Replies {
 
     /** Ends a request with a problem. */
     public void send(RoutingContext context, Problem refusal) {
-        Problem problem = Occurrence.refuse(context, refusal);
-        HttpServerResponse response = context.response();
-        if (problem.status() == 413 || problem.status() == 408) {
+        if (refusal.status() == 413 || refusal.status() == 408) {
             leaveUnread(context);
         }
+        write(context, refusal);
+    }
+
+    private void write(RoutingContext context, Problem refusal) {
+        Problem problem = Occurrence.refuse(context, refusal);
+        HttpServerResponse response = context.response();
         if (problem.status() == 503) {
             response.putHeader("Retry-After", Integer.toString(ProblemMappers.RETRY_AFTER_SECONDS));
         }
@@ -60,7 +64,7 @@ public class Replies {
     /** Ends a request, whose body is not going to be read, with a problem. */
     public void sendUnread(RoutingContext context, Problem problem) {
         leaveUnread(context);
-        send(context, problem);
+        write(context, problem);
     }
 
     /** Drops what still arrives for a moment: a connection closed at once would take the reply with it. */

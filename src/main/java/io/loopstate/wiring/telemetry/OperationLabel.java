@@ -28,6 +28,11 @@ final class OperationLabel {
         if (bare.equals("/q/metrics")) {
             return "metrics";
         }
-        return bare.startsWith("/q/openapi") || bare.startsWith("/q/swagger-ui") ? "documents" : OTHER;
+        if (bare.isEmpty()) {
+            return "page";
+        }
+        return bare.startsWith("/front/") || bare.startsWith("/q/openapi") || bare.startsWith("/q/swagger-ui")
+                ? "documents"
+                : OTHER;
     }
 }

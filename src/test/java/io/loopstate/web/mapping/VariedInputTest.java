@@ -80,9 +80,14 @@ class VariedInputTest {
             {'input':'condensing.temperature','values':['1 degC'],'from':'1 degC'}              | too-many-inputs@#/vary/0
             {'input':'condensing.temperature','values':[]}                                      | wrong-type@#/vary/0/values
             {'input':'condensing.temperature','values':'1 degC'}                                | wrong-type@#/vary/0/values
-            {'input':'condensing.temperature','values':[1,2,3,4,5,6,7,8,9,10,11]}               | wrong-type@#/vary/0/values
+            {'input':'condensing.temperature','values':[1,2,3,4,5,6,7,8,9,10,11]}               | too-many-rows@#/vary/0/values
             {'input':'condensing.temperature','from':'1 degC','to':'2 degC'}                    | missing@#/vary/0
-            {'input':'condensing.temperature','from':'1 degC','to':'2 degC','step':'1 K','count':2} | missing@#/vary/0
+            {'input':'condensing.temperature','from':'1 degC','to':'2 degC','step':'1 K','count':2} | too-many-inputs@#/vary/0
+            {'input':'condensing.temperature','from':'-300 degC','to':'20 degC','step':'50 K'}  | temperature-below-absolute-zero@#/vary/0/from
+            {'input':'condensing.temperature','from':'20 degC','to':'-300 degC','count':3}      | temperature-below-absolute-zero@#/vary/0/to
+            {'input':'condensing.pressure','from':'-30 psig','to':'2 psig','step':'1 psi_diff'} | pressure-below-absolute-zero@#/vary/0/from
+            {'input':'refrigeratingCapacity','from':'-1e308 W','to':'1e308 W','count':2}        | wrong-value@#/vary/0/to
+            {'input':'condensing.temperature','from':'1 degF','to':'2 degF','step':'1.7e308 K'} | wrong-value@#/vary/0/step
             {'input':'condensing.temperature','from':'1 degC','to':'2 degC','step':'1 degC'}    | unit-of-another-kind@#/vary/0/step
             {'input':'condensing.temperature','from':'1 degC','to':'2 degC','step':'0 K'}       | wrong-value@#/vary/0/step
             {'input':'condensing.temperature','from':'1 degC','to':'2 degC','step':'-1 K'}      | wrong-value@#/vary/0/step
@@ -102,6 +107,14 @@ class VariedInputTest {
         ProblemException refusal = catchThrowableOfType(() -> read(variable), ProblemException.class);
         Fault first = refusal.problem().errors().get(0);
         assertThat(first.code() + '@' + first.pointer()).isEqualTo(fault);
+    }
+
+    @Test
+    void whatIsNullIsAbsent() {
+        assertThat(
+                        read(
+                                "{'input':'condensing.temperature','values':null,'from':'1 degC','to':'2 degC','step':null,'count':2}"))
+                .hasSize(2);
     }
 
     @Test

@@ -213,7 +213,23 @@ class FrontPageTest {
     void decimalCommaIsReadWhereItIsDeclared() {
         String query = "/?ask=saturation&refrigerant=R-134a&pressure=1,5&pressureUnit=bar_g&units=SI";
         assertThat(RawHttp.send(server, "GET", query).status()).isEqualTo(400);
-        assertThat(Page.get(query + "&dec=,").code("address")).contains("pressure=1,5+bar_g", "dec=,");
+        Page page = Page.get(query + "&dec=,&arguments=semicolon");
+        assertThat(page.code("address")).contains("pressure=1,5+bar_g", "dec=,");
+        // What the formulas are told of marks is what the replies have.
+        assertThat(page.code("webservice")).endsWith(");\",\";\".\")");
+        String value =
+                page.code("webservice").replaceFirst(".*?WEBSERVICE\\(\"", "").replaceFirst("\"\\).*", "");
+        assertThat(get(value.replace("\"&\"", ""))).matches("-?\\d+,\\d+");
+        assertThat(page.code("importdata")).endsWith("\";\";\";\"de_DE\");2;1)");
+        assertThat(get(page.code("importdata").split("\"")[1]).split("\r\n")[1]).matches("-?\\d+,\\d+");
+    }
+
+    @Test
+    void twoRefrigerantsAreRefused() {
+        String query = "/?ask=saturation&refrigerant=R-134a&ownBlend=R-32/125+(50/50)&pressure=1.5+bar_g&units=SI";
+        RawHttp.Reply reply = RawHttp.send(server, "GET", query);
+        assertThat(reply.status()).isEqualTo(400);
+        assertThat(Page.of(reply.body()).error("refrigerant")).contains("more than once");
     }
 
     @Test

@@ -2,6 +2,7 @@ package io.loopstate.web.rest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.loopstate.testing.Garble;
 import io.loopstate.testing.Http;
 import io.loopstate.testing.RawHttp;
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -35,7 +36,7 @@ class GarbledRequestsTest {
         Random random = new Random(20_260_101);
         for (int i = 0; i < TRIES; i++) {
             Path file = files.get(random.nextInt(files.size()));
-            String body = garble(Files.readString(file), random);
+            String body = Garble.of(Files.readString(file), PIECES, random);
             String target = Files.readString(Path.of(file.toString().replace(".request.json", ".url")))
                     .strip()
                     .split("\\?")[0];
@@ -55,7 +56,7 @@ class GarbledRequestsTest {
             String[] parts = Files.readString(files.get(random.nextInt(files.size())))
                     .strip()
                     .split("\\?", 2);
-            String query = parts.length == 1 ? "" : garble(parts[1], random);
+            String query = parts.length == 1 ? "" : Garble.of(parts[1], PIECES, random);
             // A space or a control character would end the request line, which is no longer a request.
             String target = parts[0] + '?' + query.replaceAll("[^\\x21-\\xFF]", "");
             RawHttp.Reply reply = RawHttp.send(server, "GET", target);
@@ -67,23 +68,6 @@ class GarbledRequestsTest {
         assertThat(status).as(request).isIn(200, 400, 404, 422);
         assertThat(contentType).as(request).startsWith(status == 200 ? "application/json" : "application/problem+json");
         assertThat(body).as(request).doesNotContain(":NaN", "Exception", "fasterxml", "\tat ");
-    }
-
-    private static String garble(String text, Random random) {
-        StringBuilder garbled = new StringBuilder(text);
-        int changes = 1 + random.nextInt(3);
-        for (int i = 0; i < changes && garbled.length() > 1; i++) {
-            int at = random.nextInt(garbled.length());
-            char piece = PIECES.charAt(random.nextInt(PIECES.length()));
-            switch (random.nextInt(5)) {
-                case 0 -> garbled.setCharAt(at, piece);
-                case 1 -> garbled.deleteCharAt(at);
-                case 2 -> garbled.insert(at, piece);
-                case 3 -> garbled.delete(at, Math.min(garbled.length(), at + random.nextInt(20)));
-                default -> garbled.insert(at, garbled.substring(at, Math.min(garbled.length(), at + 15)));
-            }
-        }
-        return garbled.toString();
     }
 
     private static List<Path> files(Predicate<String> name) throws IOException {

@@ -171,7 +171,7 @@ class TableBatchTest {
         assertThat(table.get(4).get(0)).isEmpty();
         assertThat(table.get(5).get(6)).startsWith("#ERR ABOVE_CRITICAL: temperature: ");
         assertThat(table.get(6).get(2)).isEqualTo("5\" pipe");
-        assertThat(table.get(8).get(6)).contains("A quote of this row is not closed.");
+        assertThat(table.get(8).get(6)).contains("A quote is not closed");
     }
 
     @Test
@@ -263,6 +263,28 @@ class TableBatchTest {
                 ',');
         assertThat(table.get(0)).contains("status", "superheat_K", "replySuperheat_K", "replyStatus", "error");
         assertThat(table.get(0)).doesNotHaveDuplicates();
+    }
+
+    /** Files of another age, and texts that were converted twice. */
+    @Test
+    void carriageReturnsLoseNoCell() {
+        String good = "R-134a,20 degC";
+        refused(SATURATION, "refrigerant,temperature\r" + good + "\r", "unreadable-row");
+        List<List<String>> table =
+                table(SATURATION, "refrigerant,temperature\r\r\n" + good + "\r\n\r\r\n" + good + "\rR-290\n", ',');
+        assertThat(table.stream().skip(1).filter(row -> row.size() > 1).map(row -> row.get(4)))
+                .containsExactly("200", "400");
+        assertThat(table.get(table.size() - 1).get(5)).contains("carriage return");
+    }
+
+    @Test
+    void airIsRefusedWhereARowGivesItTwice() {
+        List<List<String>> table = table(
+                SATURATION + "&refrigerant=R-134a&altitude=700+m",
+                "temperature,altitude,atmosphericPressure\n20 degC,100 m,1 bar_a\n20 degC,100 m,\n",
+                ',');
+        assertThat(table.get(1).get(6)).startsWith("#ERR TOO_MANY_INPUTS: ");
+        assertThat(table.get(2).get(5)).isEqualTo("200");
     }
 
     @Test

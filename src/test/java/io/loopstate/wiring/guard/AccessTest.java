@@ -92,6 +92,16 @@ class AccessTest {
                 .doesNotContain("<img src=\"/v1/", KEY);
     }
 
+    /** The platform takes a semicolon for a separator, which nobody here does: nothing is calculated behind one. */
+    @Test
+    void semicolonOpensNoWayAroundTheKey() {
+        String body = url("/?ask=saturation;refrigerant=R-290;temperature=-20+degC")
+                .statusCode(200)
+                .extract()
+                .asString();
+        assertThat(body).contains("name=\"key\"").doesNotContain("Latent heat", "<svg ");
+    }
+
     @Test
     void keyIsTakenFromHeaderOrQuery() {
         String expected = with(KEY).get(STATE).then().statusCode(200).extract().asString();

@@ -5,16 +5,13 @@ import jakarta.validation.constraints.DecimalMin;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 
 /**
- * What makes an air-cooled coil work otherwise than rated.
+ * What the fan of an air-cooled coil does, beside a conductance that holds for full speed.
  *
  * @param fanSpeed share of full speed
  * @param airflowExponent with which the conductance follows the airflow
  * @param naturalDraft airflow without a fan
- * @param foulingResistance of dirt
- * @param area on which it lies
- * @param cleanConductance to judge a measured one by
  */
-public record FanAndDirt(
+public record FanRequest(
         @DecimalMin("0")
         @DecimalMax("1")
         @Schema(
@@ -36,16 +33,4 @@ public record FanAndDirt(
         @Schema(
                 description =
                         "Airflow without a fan as a share of that at full speed. Default: 0.1, common practice, no source.")
-        Double naturalDraft,
-
-        @Schema(ref = "FoulingResistance", description = "Of dirt on the coil; needs area. With a conductance only.")
-        Quantity foulingResistance,
-
-        @Schema(ref = "Area", description = "On which dirt lies.")
-        Quantity area,
-
-        @Schema(
-                ref = "ThermalConductance",
-                description =
-                        "That the coil is known to have when clean, to judge a measured one by; not with a conductance.")
-        Quantity cleanConductance) {}
+        Double naturalDraft) {}

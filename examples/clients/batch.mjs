@@ -1,4 +1,4 @@
-// Two hundred design cycles in one stream: rows go out while answers come in. Node 18 or later, nothing to install.
+// Two hundred design cycles in one request; answers are read row by row as they come. Node 18 or later, nothing to install.
 const url = process.env.LOOPSTATE_URL ?? "http://localhost:8080";
 
 function* rows() {

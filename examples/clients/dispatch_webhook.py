@@ -27,6 +27,8 @@ def findings(order):
         with urllib.request.urlopen(call, timeout=10) as reply:
             found = json.load(reply)
     except urllib.error.HTTPError as refusal:
+        if refusal.code not in (400, 422):
+            raise
         # The technician learns which reading to take again.
         problem = json.load(refusal)
         faults = [

@@ -35,13 +35,14 @@ function LOOPSTATE(operation, pick, inputs) {
  * @param {string} operation path of the calculation below the version
  * @param {string} member name of the value in the reply
  * @param {Array<Array<string>>} table a line of names, then a line of values for each calculation
- * @return {Array<Array<number|string>>} a column: the value, or why there is none
+ * @return {Array<Array<number|string>>} a column: the value in inch-pound units, or why there is none
  * @customfunction
  */
 function LOOPSTATE_LOGBOOK(operation, member, table) {
   const names = table[0];
-  const lines = table.slice(1).filter((line) => line.some((cell) => cell !== ''));
-  const rows = lines.map((line) => ({
+  const lines = table.slice(1);
+  const filled = (line) => line.some((cell) => cell !== '');
+  const rows = lines.filter(filled).map((line) => ({
     request: Object.fromEntries(names.map((name, i) => [name, text(line[i])]).filter((pair) => pair[1] !== '')),
   }));
   const reply = UrlFetchApp.fetch(`${SERVICE}/v1/batch?operation=${operation}&units=IP`, {
@@ -54,7 +55,10 @@ function LOOPSTATE_LOGBOOK(operation, member, table) {
   if (reply.getResponseCode() !== 200) {
     throw new Error(reasons(answer));
   }
-  return answer.items.map((row) => [row.status === 200 ? number(row.reply[member]) : reasons(row.problem)]);
+  const cells = answer.items.map((row) => (row.status === 200 ? number(row.reply[member]) : reasons(row.problem)));
+  // An empty line keeps its place, so that every value stands beside its readings.
+  let next = 0;
+  return lines.map((line) => [filled(line) ? cells[next++] : '']);
 }
 
 /** A number in a cell has no locale; JavaScript writes it with a point. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import io.loopstate.testing.Programs;
 import io.loopstate.testing.StoredText;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
@@ -20,10 +21,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,8 +50,7 @@ class ExampleProgramsTest {
     })
     void printsWhatIsStored(String runner, String needed, String program, String stored)
             throws IOException, InterruptedException {
-        require(runner);
-        require(needed);
+        Programs.require(runner, needed);
         Outcome outcome = run(List.of(runner, ROOT.resolve(program).toString()));
         assertThat(outcome.errors()).isEmpty();
         assertThat(outcome.status()).isZero();
@@ -91,7 +89,7 @@ class ExampleProgramsTest {
 
     @Test
     void webhookAnswersWorkOrders() throws IOException, InterruptedException {
-        require("python3");
+        Programs.require("python3");
         ProcessBuilder builder = builder(
                 List.of("python3", ROOT.resolve("clients/dispatch_webhook.py").toString()));
         builder.environment().put("PORT", "0");
@@ -167,8 +165,7 @@ class ExampleProgramsTest {
     }
 
     private Outcome check(Path reports, Path cases) throws IOException, InterruptedException {
-        require("sh");
-        require("curl");
+        Programs.require("sh", "curl");
         return run(List.of(
                 "sh", ROOT.resolve("ci/check.sh").toString(), server.toString(), reports.toString(), cases.toString()));
     }
@@ -212,11 +209,5 @@ class ExampleProgramsTest {
             Files.delete(output);
             Files.delete(errors);
         }
-    }
-
-    private static void require(String program) {
-        boolean there = Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
-                .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
-        Assumptions.assumeTrue(there, program + " is not installed");
     }
 }

@@ -14,6 +14,7 @@ import io.fabric8.kubernetes.api.model.SecretKeySelector;
 import io.fabric8.kubernetes.api.model.SecretVolumeSource;
 import io.fabric8.kubernetes.api.model.apps.Deployment;
 import io.fabric8.kubernetes.client.utils.KubernetesSerialization;
+import io.loopstate.testing.Programs;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -26,7 +27,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -157,9 +157,7 @@ class ManifestsTest {
     @ParameterizedTest
     @ValueSource(strings = {"dev", "production"})
     void overlayIsBuilt(String overlay) throws IOException, InterruptedException {
-        Assumptions.assumeTrue(
-                Stream.of(System.getenv("PATH").split(":")).anyMatch(d -> Files.isExecutable(Path.of(d, "kubectl"))),
-                "kubectl is not on this machine");
+        Programs.require("kubectl");
         Process process = new ProcessBuilder("kubectl", "kustomize", "k8s/overlays/" + overlay)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();

@@ -1,6 +1,7 @@
 package io.loopstate.fuzz;
 
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.testing.Garble;
 import io.loopstate.units.QuantityKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,22 +119,8 @@ final class RandomTexts {
         return chance(0.2) ? garbled(text) : text;
     }
 
-    /** With one to three characters changed, lost, doubled or moved. */
     String garbled(String text) {
-        StringBuilder garbled = new StringBuilder(text);
-        int changes = 1 + random.nextInt(3);
-        for (int i = 0; i < changes && garbled.length() > 1; i++) {
-            int at = random.nextInt(garbled.length());
-            char piece = PIECES.charAt(random.nextInt(PIECES.length()));
-            switch (random.nextInt(5)) {
-                case 0 -> garbled.setCharAt(at, piece);
-                case 1 -> garbled.deleteCharAt(at);
-                case 2 -> garbled.insert(at, piece);
-                case 3 -> garbled.delete(at, Math.min(garbled.length(), at + random.nextInt(20)));
-                default -> garbled.insert(at, garbled.substring(at, Math.min(garbled.length(), at + 15)));
-            }
-        }
-        return garbled.toString();
+        return Garble.of(text, PIECES, random);
     }
 
     /** Nothing that was ever meant as anything. */

@@ -3,9 +3,11 @@ package io.loopstate.fuzz;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.testing.HttpConnection;
+import io.loopstate.testing.HttpReply;
 import java.io.IOException;
 import java.net.URI;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -26,7 +28,7 @@ final class RequestRun {
 
     private final URI server;
     private final Map<Integer, AtomicLong> byStatus = new ConcurrentHashMap<>();
-    private final List<String> findings = new ArrayList<>();
+    private final List<String> findings = Collections.synchronizedList(new ArrayList<>());
     private volatile long slowest;
 
     RequestRun(URI server) {
@@ -57,6 +59,11 @@ final class RequestRun {
         return byStatus.values().stream().mapToLong(AtomicLong::get).sum();
     }
 
+    /** How many were answered with a status. */
+    long answered(int status) {
+        return byStatus.getOrDefault(status, new AtomicLong()).get();
+    }
+
     @Override
     public String toString() {
         return requests() + " requests, by status " + new TreeMap<>(byStatus) + ", slowest " + slowest / 1_000_000
@@ -69,8 +76,9 @@ final class RequestRun {
                 RandomRequests.Request request = i % 2 == 0 ? requests.query() : requests.body();
                 ask(connection, request);
             }
-        } catch (IOException e) {
-            find(e + " on closing");
+        } catch (IOException | RuntimeException e) {
+            // A reply that cannot be read, or a fault of this program: neither may pass for a run without findings.
+            find(e.toString());
         }
     }
 
@@ -79,7 +87,7 @@ final class RequestRun {
         for (int i = 0; i < TRIES; i++) {
             long begin = System.nanoTime();
             try {
-                HttpConnection.Reply reply = connection.send(request.target(), request.body());
+                HttpReply reply = connection.send(request.target(), request.body());
                 long took = System.nanoTime() - begin;
                 byStatus.computeIfAbsent(reply.status(), key -> new AtomicLong())
                         .incrementAndGet();
@@ -100,25 +108,25 @@ final class RequestRun {
         find(wrong + ": " + request);
     }
 
-    private static String wrong(HttpConnection.Reply reply) {
+    private static String wrong(HttpReply reply) {
         if (reply.status() >= 500 || reply.status() < 200) {
-            return "status " + reply.status() + ' ' + reply.body();
+            return "status " + reply.status() + ' ' + reply.text();
         }
         if (reply.contentType().contains("json")) {
             try {
                 // Reads no number that is not finite.
-                MAPPER.readTree(reply.body());
+                MAPPER.readTree(reply.text());
             } catch (JsonProcessingException e) {
                 return "no JSON: " + e.getOriginalMessage();
             }
-        } else if (Stream.of(",NaN", "Infinity").anyMatch(reply.body()::contains)) {
+        } else if (Stream.of(",NaN", "Infinity").anyMatch(reply.text()::contains)) {
             return "a number that is none in " + reply.contentType();
         }
         // A text of the client's own may be repeated to it.
         return reply.status() == 200
                 ? ""
                 : LEAKS.stream()
-                        .filter(reply.body()::contains)
+                        .filter(reply.text()::contains)
                         .findFirst()
                         .map("tells of "::concat)
                         .orElse("");

@@ -1,5 +1,6 @@
 package io.loopstate.load;
 
+import io.loopstate.testing.HttpReply;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,7 +8,6 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 
@@ -153,48 +153,9 @@ final class Client {
         }
 
         private int reply(InputStream in) throws IOException {
-            int status = Integer.parseInt(line(in).split(" ")[1]);
-            int left = -1;
-            boolean chunked = false;
-            for (String header = line(in); !header.isEmpty(); header = line(in)) {
-                if (header.toLowerCase(Locale.ROOT).startsWith("content-length:")) {
-                    left = Integer.parseInt(header.substring(15).strip());
-                }
-                chunked |= header.toLowerCase(Locale.ROOT).startsWith("transfer-encoding: chunked");
-            }
-            if (left < 0 && !chunked) {
-                throw new IOException("a reply without its length");
-            }
-            if (chunked) {
-                left = chunks(in);
-            } else {
-                in.skipNBytes(left);
-            }
-            length = left;
-            return status;
-        }
-
-        private static int chunks(InputStream in) throws IOException {
-            int whole = 0;
-            for (int size = Integer.parseInt(line(in), 16); size > 0; size = Integer.parseInt(line(in), 16)) {
-                in.skipNBytes(size + 2L);
-                whole += size;
-            }
-            line(in);
-            return whole;
-        }
-
-        private static String line(InputStream in) throws IOException {
-            StringBuilder line = new StringBuilder(64);
-            for (int c = in.read(); c != '\n'; c = in.read()) {
-                if (c < 0) {
-                    throw new IOException("closed");
-                }
-                if (c != '\r') {
-                    line.append((char) c);
-                }
-            }
-            return line.toString();
+            HttpReply reply = HttpReply.read(in);
+            length = reply.body().length;
+            return reply.status();
         }
     }
 }

@@ -1,6 +1,7 @@
 package io.loopstate.testing;
 
 import java.net.URI;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,7 @@ public record Page(Document document) {
 
     /** Places on the page that its links, labels and descriptions name. */
     public List<String> references() {
-        List<String> references = new java.util.ArrayList<>(document.select("a[href^=#]").eachAttr("href").stream()
+        List<String> references = new ArrayList<>(document.select("a[href^=#]").eachAttr("href").stream()
                 .map(address -> address.substring(1))
                 .toList());
         references.addAll(document.select("label").eachAttr("for"));

@@ -1,5 +1,6 @@
 package io.loopstate.units;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -12,10 +13,15 @@ public final class UnitSelection {
 
     private final UnitSystem system;
     private final EnumMap<QuantityKind, UnitToken> overrides;
+    /** Of every kind, in its order: a reply asks a hundred times. */
+    private final UnitToken[] units;
 
     private UnitSelection(UnitSystem system, EnumMap<QuantityKind, UnitToken> overrides) {
         this.system = system;
         this.overrides = overrides;
+        this.units = Arrays.stream(QuantityKind.values())
+                .map(kind -> overrides.getOrDefault(kind, kind.replyUnit(system)))
+                .toArray(UnitToken[]::new);
     }
 
     /** A set without overrides. */
@@ -106,8 +112,7 @@ public final class UnitSelection {
 
     /** The unit in which replies give this kind. */
     public UnitToken unitFor(QuantityKind kind) {
-        UnitToken override = overrides.get(kind);
-        return override == null ? kind.replyUnit(system) : override;
+        return units[kind.ordinal()];
     }
 
     /** An engine's SI value in the unit of this selection. */

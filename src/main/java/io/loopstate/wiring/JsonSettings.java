@@ -59,10 +59,14 @@ public class JsonSettings implements ObjectMapperCustomizer {
     }
 
     static void writeFinite(double value, JsonGenerator out) throws IOException {
+        out.writeNumber(finite(value, out));
+    }
+
+    static double finite(double value, JsonGenerator out) throws IOException {
         if (!Double.isFinite(value)) {
             throw JsonMappingException.from(out, "a number of the reply is not finite");
         }
-        out.writeNumber(value);
+        return value;
     }
 
     private static final class FiniteDouble extends StdSerializer<Double> {

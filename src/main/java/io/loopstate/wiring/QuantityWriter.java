@@ -1,8 +1,7 @@
 package io.loopstate.wiring;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.SerializableString;
-import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.core.json.UTF8JsonGenerator;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import io.loopstate.units.UnitCatalog;
@@ -13,14 +12,15 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * Writes quantities as they are declared, but without reflection and with names encoded once: most of a reply is quantities.
+ * Writes quantities as they are declared, but as one piece of text where bytes are written: most of a reply is quantities.
  */
 final class QuantityWriter extends StdSerializer<Quantity> {
     private static final long serialVersionUID = 1L;
-    private static final SerializableString VALUE = new SerializedString("value");
-    private static final SerializableString UNIT = new SerializedString("unit");
-    private static final Map<String, SerializableString> UNITS = UnitCatalog.all().stream()
-            .collect(Collectors.toUnmodifiableMap(UnitToken::name, unit -> new SerializedString(unit.name())));
+
+    /** What stands behind the number. */
+    private static final Map<String, byte[]> UNITS = UnitCatalog.all().stream()
+            .map(UnitToken::name)
+            .collect(Collectors.toUnmodifiableMap(name -> name, name -> QuantityText.unit(name)));
 
     QuantityWriter() {
         super(Quantity.class);
@@ -28,16 +28,15 @@ final class QuantityWriter extends StdSerializer<Quantity> {
 
     @Override
     public void serialize(Quantity quantity, JsonGenerator out, SerializerProvider provider) throws IOException {
-        out.writeStartObject();
-        out.writeFieldName(VALUE);
-        JsonSettings.writeFinite(quantity.value(), out);
-        SerializableString unit = UNITS.get(quantity.unit());
-        out.writeFieldName(UNIT);
-        if (unit == null) {
-            out.writeString(quantity.unit());
-        } else {
-            out.writeString(unit);
+        byte[] unit = UNITS.get(quantity.unit());
+        if (unit != null && out instanceof UTF8JsonGenerator) {
+            out.writeRawValue(new QuantityText(JsonSettings.finite(quantity.value(), out), unit));
+            return;
         }
+        out.writeStartObject();
+        out.writeFieldName("value");
+        JsonSettings.writeFinite(quantity.value(), out);
+        out.writeStringField("unit", quantity.unit());
         out.writeEndObject();
     }
 }

@@ -72,8 +72,9 @@ public record TableQuery(
         BatchQuery.read(named, own, exchange);
         Map<String, List<String>> layout = new LinkedHashMap<>(parameters);
         layout.putIfAbsent("format", List.of(form(mediaType).orElseThrow().key()));
-        List<Fault> faults = new ArrayList<>(LayoutReader.faults(layout));
-        Layout read = LayoutReader.layout(layout, Form.CSV);
+        LayoutReader.Choice choice = LayoutReader.read(layout, Form.CSV);
+        Layout read = choice.layout();
+        List<Fault> faults = new ArrayList<>(choice.faults());
         if (operation.isEmpty()) {
             faults.add(Fault.parameter(BatchQuery.OPERATION, "missing", "A table is about one calculation.")
                     .withAllowed("the path of a calculation below /v1, such as cycle-points/readings"));

@@ -27,30 +27,40 @@ public final class LayoutReader {
         this.parameters = parameters;
     }
 
-    /** The layout asked for; what cannot be read counts as absent. */
-    public static Layout layout(Map<String, List<String>> parameters, Form accepted) {
-        return new LayoutReader(parameters).read(accepted);
-    }
-
-    /** What is wrong with the parameters; empty where nothing is. */
-    public static List<Fault> faults(Map<String, List<String>> parameters) {
-        if (NAMES.stream().noneMatch(parameters::containsKey)) {
-            return List.of();
+    /**
+     * What was asked for; what cannot be read counts as absent.
+     *
+     * @param faults what is wrong with it; empty where nothing is
+     */
+    public record Choice(Layout layout, List<Fault> faults) {
+        /** Copies the faults. */
+        public Choice {
+            faults = List.copyOf(faults);
         }
-        LayoutReader reader = new LayoutReader(parameters);
-        reader.read(Form.JSON);
-        return reader.faults;
     }
 
-    private Layout read(Form accepted) {
-        Form form = format().orElse(accepted);
+    /** The layout asked for, in the form that the client accepts where none is named. */
+    public static Choice read(Map<String, List<String>> parameters, Form accepted) {
+        return new LayoutReader(parameters).read(Optional.of(accepted));
+    }
+
+    /** What is wrong with the parameters whatever form the client accepts; empty where nothing is. */
+    public static List<Fault> faults(Map<String, List<String>> parameters) {
+        return NAMES.stream().noneMatch(parameters::containsKey)
+                ? List.of()
+                : new LayoutReader(parameters).read(Optional.empty()).faults();
+    }
+
+    private Choice read(Optional<Form> accepted) {
+        Optional<Form> form = format().or(() -> accepted);
         List<String> picks = picks(form);
         boolean inline = word("errors", "inline", "status").equals("inline");
         OptionalInt digits = digits();
         char mark = value("dec").equals(",") ? ',' : '.';
         char separator = separator(form, mark);
         boolean bom = word("bom", "1", "0").equals("1");
-        return new Layout(form, picks, inline, digits, separator, mark, bom);
+        Layout layout = new Layout(form.orElse(Form.JSON), picks, inline, digits, separator, mark, bom);
+        return new Choice(layout, faults);
     }
 
     private Optional<Form> format() {
@@ -63,9 +73,9 @@ public final class LayoutReader {
         return form;
     }
 
-    private List<String> picks(Form form) {
+    private List<String> picks(Optional<Form> form) {
         if (!parameters.containsKey("pick")) {
-            if (form == Form.TXT) {
+            if (is(form, Form.TXT)) {
                 faults.add(Fault.parameter("pick", "missing", "This form holds one value: pick says which.")
                         .withAllowed(
                                 "the name of a value, such as superheat, or its RFC 6901 pointer, such as /superheat")
@@ -84,19 +94,23 @@ public final class LayoutReader {
                     .accept(null);
             return List.of();
         }
-        if (form == Form.TXT && picks.size() > 1) {
+        if (is(form, Form.TXT) && picks.size() > 1) {
             fault("pick", "wrong-value", "This form holds one value.", "one name or pointer")
                     .accept("Several values go into one row of format=csv.");
-        } else if (form == Form.JSON || form == Form.SVG) {
+        } else if (is(form, Form.JSON) || is(form, Form.SVG)) {
             fault("pick", "not-applicable", "This form holds the whole reply.", "format=txt, csv, tsv, html or xml")
                     .accept("Add format=txt for one value.");
         }
         return picks;
     }
 
+    private static boolean is(Optional<Form> form, Form wanted) {
+        return form.isPresent() && form.get() == wanted;
+    }
+
     private OptionalInt digits() {
         String wanted = value("digits");
-        if (wanted.matches("[1-9]|1[0-7]")) {
+        if (!wanted.isEmpty() && wanted.matches("[1-9]|1[0-7]")) {
             return OptionalInt.of(Integer.parseInt(wanted));
         }
         if (!wanted.isEmpty()) {
@@ -106,8 +120,8 @@ public final class LayoutReader {
         return OptionalInt.empty();
     }
 
-    private char separator(Form form, char mark) {
-        if (form == Form.TSV) {
+    private char separator(Optional<Form> form, char mark) {
+        if (is(form, Form.TSV)) {
             return '\t';
         }
         char usual = mark == ',' ? ';' : ',';

@@ -1,6 +1,5 @@
 package io.loopstate.web.form;
 
-import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
@@ -22,13 +21,13 @@ public final class Leaves {
 
     /** Every value below a node. */
     public static List<Leaf> of(JsonNode node) {
-        return of(node, List.of());
+        return of(node, Trail.ROOT);
     }
 
-    /** The same with names in front. */
-    static List<Leaf> of(JsonNode node, List<String> owner) {
+    /** The same below a name. */
+    static List<Leaf> of(JsonNode node, Trail owner) {
         Leaves leaves = new Leaves();
-        leaves.add(node, owner, JsonPointer.empty());
+        leaves.add(node, owner);
         return leaves.found;
     }
 
@@ -39,27 +38,24 @@ public final class Leaves {
                 && node.path("unit").isTextual();
     }
 
-    private void add(JsonNode node, List<String> path, JsonPointer pointer) {
+    private void add(JsonNode node, Trail trail) {
         if (quantity(node)) {
             found.add(new Leaf(
-                    path,
-                    pointer,
-                    node.get("value"),
-                    Optional.of(node.get("unit").textValue())));
+                    trail, node.get("value"), Optional.of(node.get("unit").textValue())));
         } else if (node.isObject()) {
             for (Map.Entry<String, JsonNode> member : node.properties()) {
-                add(member.getValue(), child(path, member.getKey()), pointer.appendProperty(member.getKey()));
+                add(member.getValue(), trail.member(member.getKey()));
             }
         } else if (node.isArray() && plain(node)) {
-            found.add(new Leaf(path, pointer, TextNode.valueOf(joined(node)), Optional.empty()));
+            found.add(new Leaf(trail, TextNode.valueOf(joined(node)), Optional.empty()));
         } else if (node.isArray()) {
             boolean named = named(node);
             for (int i = 0; i < node.size(); i++) {
-                String key = named ? node.get(i).get(NAME).textValue() : Integer.toString(i);
-                add(node.get(i), child(path, key), pointer.appendIndex(i));
+                String name = named ? node.get(i).get(NAME).textValue() : Integer.toString(i);
+                add(node.get(i), trail.element(i, name));
             }
         } else if (!node.isNull() && !node.isMissingNode()) {
-            found.add(new Leaf(path, pointer, node, Optional.empty()));
+            found.add(new Leaf(trail, node, Optional.empty()));
         }
     }
 
@@ -86,11 +82,5 @@ public final class Leaves {
             }
         }
         return true;
-    }
-
-    private static List<String> child(List<String> path, String name) {
-        List<String> longer = new ArrayList<>(path);
-        longer.add(name);
-        return longer;
     }
 }

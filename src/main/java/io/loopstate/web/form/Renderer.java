@@ -1,6 +1,5 @@
 package io.loopstate.web.form;
 
-import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -44,8 +43,7 @@ public final class Renderer {
     /** A refusal as text in the form of the reply. */
     public static String refusal(Layout layout, Problem problem) {
         String text = inline(problem);
-        Sheet sheet = Sheet.of(List.of(
-                new Leaf(List.of("error"), JsonPointer.compile("/error"), TextNode.valueOf(text), Optional.empty())));
+        Sheet sheet = Sheet.of(List.of(new Leaf(Trail.of("error"), TextNode.valueOf(text), Optional.empty())));
         return switch (layout.form()) {
             case CSV, TSV -> SeparatedText.of(sheet, layout);
             case XML, SVG -> FlatXml.of(sheet, layout);

@@ -45,7 +45,7 @@ record RowsOfReply(String member, String each) {
                 List<Leaf> shared = Leaves.of(element.<ObjectNode>deepCopy().without(each));
                 for (JsonNode inner : element.path(each)) {
                     List<Leaf> row = new ArrayList<>(shared);
-                    row.addAll(Leaves.of(inner, List.of(each)));
+                    row.addAll(Leaves.of(inner, Trail.of(each)));
                     rows.add(row);
                 }
             }

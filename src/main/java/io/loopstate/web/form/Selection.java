@@ -22,7 +22,7 @@ public final class Selection {
     private static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
 
     private static final String WARNINGS = "warnings";
-    private static final JsonPointer ENGINE_VERSION = JsonPointer.compile("/basis/engineVersion");
+    private static final String ENGINE_VERSION = "engineVersion";
     private static final int MOST_NAMES = 60;
 
     private final JsonNode reply;
@@ -112,7 +112,7 @@ public final class Selection {
     }
 
     private static boolean ofReply(Leaf leaf) {
-        return !TRUST.contains(leaf.path().get(0));
+        return !TRUST.contains(leaf.first());
     }
 
     /** The array of objects that a pick means. */
@@ -134,10 +134,10 @@ public final class Selection {
     private List<Leaf> withWarnings(List<Leaf> leaves) {
         List<Leaf> more = new ArrayList<>(leaves);
         warnings().ifPresent(more::add);
-        all.stream()
-                .filter(leaf -> leaf.pointer().equals(ENGINE_VERSION))
-                .forEach(leaf ->
-                        more.add(new Leaf(List.of("engineVersion"), leaf.pointer(), leaf.value(), Optional.empty())));
+        JsonNode version = reply.path("basis").path(ENGINE_VERSION);
+        if (version.isTextual()) {
+            more.add(new Leaf(Trail.of(ENGINE_VERSION), version, Optional.empty()));
+        }
         return more;
     }
 
@@ -148,8 +148,7 @@ public final class Selection {
         String codes = StreamSupport.stream(reply.get(WARNINGS).spliterator(), false)
                 .map(warning -> warning.path("code").asText())
                 .collect(Collectors.joining("; "));
-        return Optional.of(new Leaf(
-                List.of(WARNINGS), JsonPointer.compile("/warnings"), TextNode.valueOf(codes), Optional.empty()));
+        return Optional.of(new Leaf(Trail.of(WARNINGS), TextNode.valueOf(codes), Optional.empty()));
     }
 
     /** The values that a pick means: one, or all below an object. */
@@ -164,14 +163,10 @@ public final class Selection {
                 return List.of(leaf);
             }
             if (leaf.unit().isPresent() && pointer.equals(leaf.pointer().appendProperty("value"))) {
-                return List.of(new Leaf(leaf.path(), pointer, leaf.value(), Optional.empty()));
+                return List.of(leaf.withoutUnit());
             }
             if (leaf.unit().isPresent() && pointer.equals(leaf.pointer().appendProperty("unit"))) {
-                return List.of(new Leaf(
-                        with(leaf.path(), "unit"),
-                        pointer,
-                        TextNode.valueOf(leaf.unit().get()),
-                        Optional.empty()));
+                return List.of(leaf.itsUnit());
             }
         }
         List<Leaf> below = all.stream()
@@ -186,7 +181,7 @@ public final class Selection {
 
     private static List<Leaf> named(String name, List<Leaf> all) {
         for (Leaf leaf : all) {
-            if (leaf.name().equals(name)) {
+            if (leaf.named(name)) {
                 return List.of(leaf);
             }
         }
@@ -241,10 +236,7 @@ public final class Selection {
     /** The names, and the last part of each, by which values are mostly picked. */
     private static List<String> withEnds(List<String> known, List<Leaf> all) {
         return Stream.concat(
-                        known.stream(),
-                        all.stream()
-                                .filter(Selection::ofReply)
-                                .map(leaf -> leaf.path().get(leaf.path().size() - 1)))
+                        known.stream(), all.stream().filter(Selection::ofReply).map(Leaf::last))
                 .distinct()
                 .toList();
     }
@@ -252,11 +244,5 @@ public final class Selection {
     private static String names(List<String> names) {
         String first = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
         return names.size() <= MOST_NAMES ? first : first + " and " + (names.size() - MOST_NAMES) + " more";
-    }
-
-    private static List<String> with(List<String> path, String last) {
-        List<String> longer = new ArrayList<>(path);
-        longer.add(last);
-        return longer;
     }
 }

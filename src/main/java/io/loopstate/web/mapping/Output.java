@@ -3,7 +3,6 @@ package io.loopstate.web.mapping;
 import io.loopstate.units.Atmosphere;
 import io.loopstate.units.PressureReference;
 import io.loopstate.units.QuantityKind;
-import io.loopstate.units.Reading;
 import io.loopstate.units.UnitSelection;
 import io.loopstate.units.UnitSystem;
 import io.loopstate.units.UnitToken;
@@ -23,8 +22,8 @@ record Output(UnitSelection units, Atmosphere atmosphere) {
         if (Double.isNaN(si)) {
             return null;
         }
-        Reading reading = units.fromSi(kind, si, atmosphere);
-        return new Quantity(reading.value(), reading.unit().name());
+        UnitToken unit = units.unitFor(kind);
+        return new Quantity(unit.fromSi(si, atmosphere), unit.name());
     }
 
     /** A value of a kind, where there is one. */

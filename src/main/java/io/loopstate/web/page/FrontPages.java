@@ -97,7 +97,8 @@ public final class FrontPages {
         Map<String, List<String>> parameters = composition.parameters();
         Object reply = exchange.answer(
                 Operations.named(composition.question().operation()).orElseThrow(), parameters);
-        Layout layout = LayoutReader.layout(parameters, io.loopstate.web.form.Form.JSON);
+        Layout layout =
+                LayoutReader.read(parameters, io.loopstate.web.form.Form.JSON).layout();
         return Renderer.rounded(mapper.valueToTree(reply), layout);
     }
 

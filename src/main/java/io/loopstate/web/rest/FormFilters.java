@@ -9,7 +9,6 @@ import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.form.Negotiation;
 import io.loopstate.web.form.Renderer;
 import io.loopstate.web.mapping.Pictures;
-import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Occurrence;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemException;
@@ -39,7 +38,10 @@ import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 @ApplicationScoped
 public class FormFilters {
     private static final String VERSION_PREFIX = "/v1/";
-    private static final String LAYOUT = "loopstate.layout";
+    private static final String CHOICE = "loopstate.layout";
+    /** Of a request whose form is not chosen here. */
+    private static final LayoutReader.Choice UNASKED = new LayoutReader.Choice(Layout.PLAIN, List.of());
+
     private static final String TAG = "loopstate.tag";
     private static final Annotation[] NONE = {};
     private static final String CACHE = "public, max-age=3600";
@@ -74,11 +76,12 @@ public class FormFilters {
                     Negotiation.form(request.getAcceptableMediaTypes(), parameters.containsKey("pick"));
             // A form by name beats what is accepted; where neither fits, the platform refuses.
             if (accepted.isPresent() || parameters.containsKey("format")) {
-                Layout layout = LayoutReader.layout(parameters, accepted.orElse(Form.JSON));
+                LayoutReader.Choice choice = LayoutReader.read(parameters, accepted.orElse(Form.JSON));
+                Layout layout = choice.layout();
                 form = layout.form().key();
                 Form produced = layout.form() == Form.SVG ? Form.SVG : Form.JSON;
                 request.getHeaders().putSingle(HttpHeaders.ACCEPT, produced.mediaType());
-                request.setProperty(LAYOUT, layout);
+                request.setProperty(CHOICE, choice);
                 if (produced == Form.SVG) {
                     draw(request, path.substring(VERSION_PREFIX.length()));
                 }
@@ -119,10 +122,12 @@ public class FormFilters {
             return;
         }
         response.getHeaders().putSingle(HttpHeaders.VARY, HttpHeaders.ACCEPT);
-        Layout layout = request.getProperty(LAYOUT) instanceof Layout chosen ? chosen : Layout.PLAIN;
+        LayoutReader.Choice choice =
+                request.getProperty(CHOICE) instanceof LayoutReader.Choice chosen ? chosen : UNASKED;
+        Layout layout = choice.layout();
         Object entity = response.getEntity();
-        if (entity != null && !(entity instanceof Problem) && request.getProperty(LAYOUT) != null) {
-            entity = form(request, response, layout, entity);
+        if (entity != null && !(entity instanceof Problem) && choice != UNASKED) {
+            entity = form(request, response, choice, entity);
         }
         if (entity instanceof Problem problem) {
             if (problem.status() == ProblemKind.NOT_ACCEPTABLE.status() && !OWN_FORMS.contains(path(request))) {
@@ -137,11 +142,14 @@ public class FormFilters {
 
     /** The reply as it was written, or the problem that kept it from being written. */
     private Object form(
-            ContainerRequestContext request, ContainerResponseContext response, Layout layout, Object entity) {
+            ContainerRequestContext request,
+            ContainerResponseContext response,
+            LayoutReader.Choice choice,
+            Object entity) {
+        Layout layout = choice.layout();
         try {
-            List<Fault> faults = LayoutReader.faults(request.getUriInfo().getQueryParameters());
-            if (!faults.isEmpty()) {
-                throw new ProblemException(ProblemKind.INVALID_REQUEST, faults);
+            if (!choice.faults().isEmpty()) {
+                throw new ProblemException(ProblemKind.INVALID_REQUEST, choice.faults());
             }
             if (plain(layout)) {
                 return entity;

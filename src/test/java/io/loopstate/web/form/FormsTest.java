@@ -34,7 +34,7 @@ class FormsTest {
     }
 
     private static Layout layout(String query) {
-        return LayoutReader.layout(parameters(query), Form.JSON);
+        return LayoutReader.read(parameters(query), Form.JSON).layout();
     }
 
     private static Map<String, List<String>> parameters(String query) {
@@ -179,7 +179,7 @@ class FormsTest {
         "bom=yes, bom, wrong-value"
     })
     void faultOfThePresentationIsTold(String query, String parameter, String code) {
-        assertThat(LayoutReader.faults(parameters(query)))
+        assertThat(LayoutReader.read(parameters(query), Form.JSON).faults())
                 .singleElement()
                 .extracting(Fault::parameter, Fault::code)
                 .containsExactly(parameter, code);

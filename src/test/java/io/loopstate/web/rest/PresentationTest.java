@@ -59,6 +59,7 @@ class PresentationTest {
         "'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8', text/html;charset=utf-8",
         "text/xml, application/xml;charset=utf-8",
         "'text/*', text/csv;charset=utf-8",
+        "'text/plain, text/html;q=0.5', text/html;charset=utf-8",
         "'image/png, */*;q=0.1', application/json;charset=UTF-8"
     })
     void acceptChooses(String accept, String contentType) {
@@ -68,6 +69,24 @@ class PresentationTest {
                 .then()
                 .statusCode(200)
                 .header("Content-Type", equalTo(contentType));
+    }
+
+    @Test
+    void plainTextIsAcceptedWhereAValueIsPicked() {
+        given().accept("text/plain")
+                .urlEncodingEnabled(false)
+                .get(STATE + "&pick=temperature")
+                .then()
+                .statusCode(200)
+                .header("Content-Type", equalTo("text/plain;charset=utf-8"))
+                .body(equalTo("20"));
+        given().accept("text/plain")
+                .urlEncodingEnabled(false)
+                .get(STATE)
+                .then()
+                .statusCode(400)
+                .body("errors.parameter", equalTo(List.of("pick")))
+                .body("errors.code", equalTo(List.of("missing")));
     }
 
     @Test

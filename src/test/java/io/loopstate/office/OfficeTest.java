@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.testing.Http;
+import io.loopstate.testing.Programs;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import java.io.IOException;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -59,7 +59,7 @@ class OfficeTest {
                                         "office:value-type",
                                         "table:formula=\"of:=1.5&amp;&quot;&quot;\" office:value-type")));
         JsonNode sheets =
-                MAPPER.readTree(run(PYTHON.toString(), "src/office/recalculate.py", copy.toString(), country));
+                MAPPER.readTree(Programs.run(PYTHON.toString(), "src/office/recalculate.py", copy.toString(), country));
         Map<String, JsonNode> cells = new HashMap<>();
         sheets.get("Readings").forEach(row -> cells.put(row.get(0).asText(), row.get(1)));
         assertThat(cells).containsKey(probe);
@@ -131,7 +131,7 @@ class OfficeTest {
     }
 
     private JsonNode script(String function, String input) throws Exception {
-        return MAPPER.readTree(run(
+        return MAPPER.readTree(Programs.run(
                 "node",
                 "src/office/apps-script.js",
                 SCRIPT.toString(),
@@ -150,15 +150,5 @@ class OfficeTest {
         } catch (IOException e) {
             return false;
         }
-    }
-
-    private static String run(String... command) throws IOException, InterruptedException {
-        Path errors = Path.of("target", "office-errors.txt");
-        Process process =
-                new ProcessBuilder(command).redirectError(errors.toFile()).start();
-        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor(5, TimeUnit.MINUTES)).isTrue();
-        assertThat(process.exitValue()).as(Files.readString(errors)).isZero();
-        return output;
     }
 }

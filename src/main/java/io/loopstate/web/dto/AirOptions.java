@@ -30,15 +30,13 @@ public record AirOptions(
                 description =
                         "Units of the reply: SI (default) or IP, then units of single kinds if wanted, for example "
                                 + "IP,pressure=psig,power=ton. The kinds and their units are listed at /v1/units.",
-                defaultValue = "SI",
                 examples = "IP,pressure=psig")
         String units,
 
-        @Schema(description = "Whether the reply shows its working, step by step.", defaultValue = "false")
+        @Schema(description = "Whether the reply shows its working, step by step.")
         Boolean explain,
 
         @Schema(
                 description = "Decimal mark of numbers that stand in text: a point, or a comma if so declared.",
-                pattern = "^[.,]$",
-                defaultValue = ".")
+                pattern = "^[.,]$")
         String dec) {}

@@ -8,7 +8,5 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param chart which picture
  */
 public record ChartOptions(
-        @Schema(
-                description = "Which picture image/svg+xml draws. Taken as pressureEnthalpy unless given.",
-                defaultValue = "pressureEnthalpy")
+        @Schema(description = "Which picture image/svg+xml draws. Taken as pressureEnthalpy unless given.")
         ChartName chart) {}

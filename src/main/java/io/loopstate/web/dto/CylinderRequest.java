@@ -27,7 +27,7 @@ public record CylinderRequest(
         @Schema(description = "The n of p v^n; 1 is isothermal for an ideal gas.")
         Double polytropicIndex,
 
-        @Min(2) @Max(501) @Schema(description = "Points along the path, for a plot.", defaultValue = "11")
+        @Min(2) @Max(501) @Schema(description = "Points along the path, for a plot. Default: 11.")
         Integer points,
 
         @Schema(description = "Limits for the warnings.") LimitsRequest limits,

@@ -72,9 +72,7 @@ public record DesignRequest(
 
         @DecimalMin("0")
         @DecimalMax(value = "1", inclusive = false)
-        @Schema(
-                description = "Share of the work that the compressor's shell gives off, 0 to below 1.",
-                defaultValue = "0")
+        @Schema(description = "Share of the work that the compressor's shell gives off, 0 to below 1. Default: 0.")
         Double heatLossFraction,
 
         @DecimalMin(value = "0", inclusive = false)

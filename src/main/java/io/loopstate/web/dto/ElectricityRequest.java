@@ -19,7 +19,7 @@ public record ElectricityRequest(
         @Schema(ref = "ElectricCurrent", description = "Per line.")
         Quantity current,
 
-        @Min(1) @Max(3) @Schema(description = "1 or 3.", defaultValue = "1")
+        @Min(1) @Max(3) @Schema(description = "1 or 3. Default: 1.")
         Integer phases,
 
         @DecimalMin(value = "0", inclusive = false) @DecimalMax("1") @Schema(description = "Above 0 to 1.")

@@ -17,8 +17,7 @@ public record FanRequest(
         @Schema(
                 description =
                         "Share of full speed, to which the airflow is proportional; 0 where the fan stands still. With a "
-                                + "conductance only.",
-                defaultValue = "1")
+                                + "conductance only. Default: 1.")
         Double fanSpeed,
 
         @DecimalMin("0")

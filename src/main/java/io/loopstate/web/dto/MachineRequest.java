@@ -36,10 +36,10 @@ public record MachineRequest(
 
         @Schema(ref = "Length") Quantity stroke,
 
-        @Min(1) @Max(64) @Schema(description = "Default: 1.", defaultValue = "1")
+        @Min(1) @Max(64) @Schema(description = "Default: 1.")
         Integer cylinders,
 
-        @Schema(description = "Whether both faces of the pistons compress.", defaultValue = "false")
+        @Schema(description = "Whether both faces of the pistons compress.")
         Boolean doubleActing,
 
         @Schema(ref = "Length", description = "Of a double-acting piston; its area is lost on one face.")
@@ -89,7 +89,7 @@ public record MachineRequest(
         @Schema(ref = "Length", description = "Centrifugal.")
         Quantity impellerDiameter,
 
-        @Min(1) @Max(20) @Schema(description = "Centrifugal: impellers in series.", defaultValue = "1")
+        @Min(1) @Max(20) @Schema(description = "Centrifugal: impellers in series. Default: 1.")
         Integer stages,
 
         @DecimalMin(value = "0", inclusive = false)

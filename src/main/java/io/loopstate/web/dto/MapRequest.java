@@ -51,5 +51,5 @@ public record MapRequest(
 
         EnvelopeRequest envelope,
 
-        @Schema(description = "Answer outside the envelope all the same, with a warning.", defaultValue = "false")
+        @Schema(description = "Answer outside the envelope all the same, with a warning.")
         Boolean extrapolate) {}

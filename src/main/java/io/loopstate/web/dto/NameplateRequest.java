@@ -64,7 +64,7 @@ public record NameplateRequest(
         @Schema(ref = "Frequency", description = "For the displacement per revolution.")
         Quantity speed,
 
-        @Min(1) @Max(64) @Schema(description = "Default: 1.", defaultValue = "1")
+        @Min(1) @Max(64) @Schema(description = "Default: 1.")
         Integer cylinders,
 
         @DecimalMin(value = "0", inclusive = false)
@@ -72,7 +72,7 @@ public record NameplateRequest(
         @Schema(description = "Gives bore and stroke of a reciprocating compressor, with speed.")
         Double strokeToBoreRatio,
 
-        @Schema(description = "Whether both faces of the pistons compress.", defaultValue = "false")
+        @Schema(description = "Whether both faces of the pistons compress.")
         Boolean doubleActing,
 
         @Schema(description = "Limits for the warnings.") LimitsRequest limits,

@@ -35,23 +35,20 @@ public record Options(
 
         @Schema(
                 description =
-                        "Whether a blend is refused unless every pair of its components was fitted to measurements.",
-                defaultValue = "false")
+                        "Whether a blend is refused unless every pair of its components was fitted to measurements.")
         Boolean requireFitted,
 
         @Schema(
                 description =
                         "Units of the reply: SI (default) or IP, then units of single kinds if wanted, for example "
                                 + "IP,pressure=psig,power=ton. The kinds and their units are listed at /v1/units.",
-                defaultValue = "SI",
                 examples = "IP,pressure=psig")
         String units,
 
-        @Schema(description = "Whether the reply shows its working, step by step.", defaultValue = "false")
+        @Schema(description = "Whether the reply shows its working, step by step.")
         Boolean explain,
 
         @Schema(
                 description = "Decimal mark of numbers that stand in text: a point, or a comma if so declared.",
-                pattern = "^[.,]$",
-                defaultValue = ".")
+                pattern = "^[.,]$")
         String dec) {}

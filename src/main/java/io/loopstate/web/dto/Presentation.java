@@ -16,9 +16,8 @@ public record Presentation(
         @Schema(
                 description =
                         "Form of the reply, before any Accept header: json, csv, tsv, txt (one value), html (a table to "
-                                + "print or for a web query), xml (flat), or svg where the operation has a picture.",
-                pattern = "^(json|csv|tsv|txt|html|xml|svg)$",
-                defaultValue = "json")
+                                + "print or for a web query), xml (flat), or svg where the operation has a picture. Default: json.",
+                pattern = "^(json|csv|tsv|txt|html|xml|svg)$")
         String format,
 
         @Schema(
@@ -31,9 +30,8 @@ public record Presentation(
         @Schema(
                 description =
                         "inline: a refusal has status 200 and the form of the reply, as text that begins with #ERR, since "
-                                + "spreadsheets show nothing of a real refusal.",
-                pattern = "^(inline|status)$",
-                defaultValue = "status")
+                                + "spreadsheets show nothing of a real refusal. Default: status.",
+                pattern = "^(inline|status)$")
         String errors,
 
         @Schema(
@@ -49,5 +47,5 @@ public record Presentation(
                 pattern = "^(comma|semicolon|tab|pipe|[,;|])$")
         String sep,
 
-        @Schema(description = "1: csv and tsv begin with a byte order mark.", pattern = "^[01]$", defaultValue = "0")
+        @Schema(description = "1: csv and tsv begin with a byte order mark. Default: 0.", pattern = "^[01]$")
         String bom) {}

@@ -52,8 +52,7 @@ public record ProcessRequest(
         @Schema(
                 description =
                         "Share of the work that the shell gives off, 0 to below 1; not with polytropicIndex, which "
-                                + "fixes the heat.",
-                defaultValue = "0")
+                                + "fixes the heat. Default: 0.")
         Double heatLossFraction,
 
         @Schema(ref = "MassFlow", description = "At most one of this and suctionVolumeFlow is given.")

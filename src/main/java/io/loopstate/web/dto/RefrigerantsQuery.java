@@ -22,5 +22,5 @@ public record RefrigerantsQuery(
                                 + "on file over 100 years.")
         Double maxGlobalWarmingPotential,
 
-        @Schema(description = "Units of the reply, as for every operation.", defaultValue = "SI")
+        @Schema(description = "Units of the reply, as for every operation. Default: SI.")
         String units) {}

@@ -14,7 +14,7 @@ public record SupplyRequest(
         @Schema(ref = "Voltage", description = "Between lines, or between line and neutral of a single phase.")
         Quantity voltage,
 
-        @Min(1) @Max(3) @Schema(description = "1 or 3.", defaultValue = "3")
+        @Min(1) @Max(3) @Schema(description = "1 or 3. Default: 3.")
         Integer phases,
 
         @DecimalMin(value = "0", inclusive = false) @DecimalMax("1") @Schema(description = "Above 0 to 1.")

@@ -13,8 +13,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 @Schema(description = "Requests with the values that are expected of their replies: a test, or the key of a worksheet.")
 public record VerifyRequest(
         @Schema(
-                description = "Name of the file in reports, at most 200 characters.",
-                defaultValue = "verify",
+                description = "Name of the file in reports, at most 200 characters. Default: verify.",
                 examples = "Harbor Trades College: superheat worksheet")
         String name,
 

@@ -10,7 +10,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
  * @param javaRelease feature release of the Java runtime
  * @param quarkusVersion version of the platform
  */
-@Schema(description = "Which build answers.")
+@Schema(name = "ServiceVersion", description = "Which build answers.")
 public record Version(
         @Schema(required = true, description = "Version of the engine and of this service.", examples = "1.0.0")
         String engineVersion,

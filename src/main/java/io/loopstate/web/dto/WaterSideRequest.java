@@ -43,8 +43,7 @@ public record WaterSideRequest(
         @DecimalMax(value = "1", inclusive = false)
         @Schema(
                 description =
-                        "Mass of glycol in the mixture, 0 to below 1; brings a warning, the result stays that of water unless density and specificHeatCapacity are given.",
-                defaultValue = "0")
+                        "Mass of glycol in the mixture, 0 to below 1; brings a warning, the result stays that of water unless density and specificHeatCapacity are given. Default: 0.")
         Double glycolShare,
 
         @Schema(

@@ -14,14 +14,12 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 public record WhatIfRequest(
         @Schema(
                 description =
-                        "Asks for dirtyCondenser, hotDay, lowIndoorAirflow, condenserFanSpeed and condenserFanOff with their defaults where they are not given.",
-                defaultValue = "false")
+                        "Asks for dirtyCondenser, hotDay, lowIndoorAirflow, condenserFanSpeed and condenserFanOff with their defaults where they are not given.")
         Boolean usual,
 
         @Schema(
                 description =
-                        "A dirty condenser, with what the two members below say. Asked for by either of them as well.",
-                defaultValue = "false")
+                        "A dirty condenser, with what the two members below say. Asked for by either of them as well.")
         Boolean dirtyCondenser,
 
         @DecimalMin(value = "0", inclusive = false)
@@ -60,7 +58,7 @@ public record WhatIfRequest(
         @Schema(description = "Condenser fan as a share of full speed, above 0 to 1. Default with usual: 0.5.")
         Double condenserFanSpeed,
 
-        @Schema(description = "The condenser fan stands still: natural draft is left.", defaultValue = "false")
+        @Schema(description = "The condenser fan stands still: natural draft is left.")
         Boolean condenserFanOff,
 
         @Schema(

@@ -37,7 +37,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Path("/v1/batch")
 @Produces(MediaType.APPLICATION_JSON)
 @Blocking
-@Tag(name = "many at once")
+@Tag(name = "many at once", description = "Many calculations in one request, and one calculation over a range.")
 public class BatchResource {
     private static final String TABLE =
             "A table (text/csv, text/tab-separated-values) is about the one calculation in the query and streams as well: its "
@@ -99,12 +99,12 @@ public class BatchResource {
     @Parameter(
             name = "summary",
             in = ParameterIn.QUERY,
-            description = "Of a table: row for a summary in the last row; it is a trailer of the reply in any case.",
+            description =
+                    "Of a table: row for a summary in the last row; it is a trailer of the reply in any case. Default: trailer.",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
-                            enumeration = {"trailer", "row"},
-                            defaultValue = "trailer"))
+                            enumeration = {"trailer", "row"}))
     @Parameter(
             name = "sep",
             in = ParameterIn.QUERY,

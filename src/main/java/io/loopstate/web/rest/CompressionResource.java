@@ -37,7 +37,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Path("/v1/compression")
 @Produces(MediaType.APPLICATION_JSON)
 @Blocking
-@Tag(name = "compression")
+@Tag(name = "compression", description = "What a compressor does: its path, size, rating map and stages.")
 public class CompressionResource {
     private static final String PROCESS =
             "One compression of any refrigerant, or of air, along the path of the real fluid: isentropic, with an isentropic "

@@ -28,7 +28,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Path("/v1/cycle-points")
 @Produces(MediaType.APPLICATION_JSON)
 @NonBlocking
-@Tag(name = "cycle-points")
+@Tag(
+        name = "cycle-points",
+        description = "The points of a cycle, from design conditions or from readings in the field.")
 public class CyclePointsResource {
     private static final String DESIGN =
             "The points around a single-stage vapor-compression loop and what the loop does: work, "

@@ -41,7 +41,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 @Path("/v1/heat-rejection")
 @Produces(MediaType.APPLICATION_JSON)
 @NonBlocking
-@Tag(name = "heat-rejection")
+@Tag(
+        name = "heat-rejection",
+        description = "Where the heat goes: coils, their air and water, and a whole machine in balance.")
 public class HeatRejectionResource {
     private static final String DUTY =
             "The heat that a condenser or gas cooler has to give off, per mass and in all, split into desuperheating, "

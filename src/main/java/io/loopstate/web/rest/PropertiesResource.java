@@ -33,7 +33,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 /** Thermodynamic properties of refrigerants. Tables run on workers, single states on the event loop. */
 @Path("/v1/properties")
 @Produces(MediaType.APPLICATION_JSON)
-@Tag(name = "properties")
+@Tag(name = "properties", description = "States of refrigerants and of moist air, and tables of them.")
 public class PropertiesResource {
     private static final String STATE =
             "Everything that the equation of state knows of one state: phase, temperature, pressure, "

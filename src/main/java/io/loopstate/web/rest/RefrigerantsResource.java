@@ -23,7 +23,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 /** The catalogue of refrigerants. Runs on workers: the first list reads every coefficient file. */
 @Path("/v1/refrigerants")
 @Produces(MediaType.APPLICATION_JSON)
-@Tag(name = "catalogue")
+@Tag(name = "catalogue", description = "What the service knows: refrigerants and units.")
 public class RefrigerantsResource {
     private final Catalogue catalogue;
 

@@ -16,6 +16,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -25,7 +26,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 /** Published values against this very engine. */
 @Path("/v1/verification")
 @Blocking
-@Tag(name = "trust")
+@Tag(
+        name = "trust",
+        description = "Which build answers, how well it meets published values, and whether replies meet yours.")
 public class VerificationResource {
     private final Verification verification;
 
@@ -56,12 +59,12 @@ public class VerificationResource {
             name = "details",
             in = ParameterIn.QUERY,
             description = "Whether values are told one by one; true by default where one source is asked for.",
-            schema = @Schema(pattern = "^(true|false)$"))
+            schema = @Schema(type = SchemaType.BOOLEAN))
     @Parameter(
             name = "format",
             in = ParameterIn.QUERY,
-            description = "Form of the report; beats the header Accept.",
-            schema = @Schema(pattern = "^(json|html|junit)$", defaultValue = "json"))
+            description = "Form of the report; beats the header Accept. Default: json.",
+            schema = @Schema(type = SchemaType.STRING, pattern = "^(json|html|junit)$"))
     @APIResponse(
             responseCode = "200",
             description = "The report.",

@@ -20,6 +20,7 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -56,15 +57,15 @@ public class VerifyResource {
     @Parameter(
             name = "format",
             in = ParameterIn.QUERY,
-            description = "Form of the report; beats the header Accept.",
-            schema = @Schema(pattern = "^(json|junit|tap)$", defaultValue = "json"))
+            description = "Form of the report; beats the header Accept. Default: json.",
+            schema = @Schema(type = SchemaType.STRING, pattern = "^(json|junit|tap)$"))
     @Parameter(
             name = "onMismatch",
             in = ParameterIn.QUERY,
             description =
                     "Status of a report with a mismatch, 200 or 422. With 422 a JSON report becomes a problem of the type "
-                            + "urn:loopstate:problem:expectations-not-met; the other forms stay what they are.",
-            schema = @Schema(pattern = "^(200|422)$", defaultValue = "200"))
+                            + "urn:loopstate:problem:expectations-not-met; the other forms stay what they are. Default: 200.",
+            schema = @Schema(type = SchemaType.STRING, pattern = "^(200|422)$"))
     @APIResponse(
             responseCode = "200",
             description = "The report.",

@@ -22,11 +22,11 @@ final class Drawings {
                 OASFactory.createParameter()
                         .in(Parameter.In.QUERY)
                         .name(Pictures.CHOICE)
-                        .description("Which picture is drawn; only with image/svg+xml.")
+                        .description(
+                                "Which picture is drawn; only with image/svg+xml. Default: " + choices.get(0) + ".")
                         .schema(OASFactory.createSchema()
                                 .addType(Schema.SchemaType.STRING)
-                                .enumeration(List.copyOf(choices))
-                                .defaultValue(choices.get(0))));
+                                .enumeration(List.copyOf(choices))));
     }
 
     void complete(PathItem item) {

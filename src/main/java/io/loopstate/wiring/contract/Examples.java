@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.microprofile.openapi.OASFactory;
@@ -16,7 +17,8 @@ import org.eclipse.microprofile.openapi.models.PathItem.HttpMethod;
 
 /**
  * The requests under {@code examples/requests}: bodies become examples of the POST, addresses stand in the description of the
- * GET, or where a body holds many calculations with the example.
+ * GET, or where a body holds many calculations with the example. A body that is refused since it does not keep the contract,
+ * {@code unreadable} in the index, is no example of it.
  */
 final class Examples {
     private static final String FOLDER = "/examples/";
@@ -42,10 +44,16 @@ final class Examples {
         for (JsonNode folder : index) {
             if (folder.get("path").textValue().equals(path)) {
                 boolean many = folder.path("many").booleanValue();
+                List<String> unreadable = folder.path("unreadable")
+                        .valueStream()
+                        .map(JsonNode::textValue)
+                        .toList();
                 folder.get("examples").fields().forEachRemaining(example -> {
                     String file = folder.get("folder").textValue() + '/' + example.getKey();
                     String summary = example.getValue().textValue();
-                    body(item, file, example.getKey(), summary, many);
+                    if (!unreadable.contains(example.getKey())) {
+                        body(item, file, example.getKey(), summary, many);
+                    }
                     address(item, file, summary);
                 });
             }

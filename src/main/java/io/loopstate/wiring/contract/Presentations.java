@@ -60,9 +60,6 @@ final class Presentations {
         if (!words.pattern().isEmpty()) {
             schema.setPattern(words.pattern());
         }
-        if (!words.defaultValue().isEmpty()) {
-            schema.setDefaultValue(words.defaultValue());
-        }
         if (!words.minimum().isEmpty()) {
             schema.setMinimum(new BigDecimal(words.minimum()));
             schema.setMaximum(new BigDecimal(words.maximum()));

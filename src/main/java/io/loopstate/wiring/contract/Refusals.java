@@ -13,11 +13,13 @@ import org.eclipse.microprofile.openapi.models.PathItem.HttpMethod;
 final class Refusals {
     private static final Map<Integer, String> WORDS = new TreeMap<>(Map.of(
             400, "The request cannot be read: syntax, names, units, or too many or too few inputs.",
+            401, "The header X-API-Key is missing or wrong; only where the service asks for keys.",
             404, "There is nothing of this name.",
             406, "None of the accepted formats is offered.",
             413, "The body is longer than the limit.",
             415, "The format of the body is not read here.",
             422, "The request can be read, but is physically impossible or outside the range of the model.",
+            429, "Too many requests with this key; Retry-After says when to come back.",
             500, "A defect of the service.",
             503, "The service is busy; Retry-After says when to come back."));
 
@@ -41,7 +43,6 @@ final class Refusals {
             TreeSet<Integer> statuses = new TreeSet<>(WORDS.keySet());
             statuses.removeIf(status -> status == 404 && !path.contains("{")
                     || status == 422 && (!calculation || many)
-                    || status == 503 && !many
                     || (status == 413 || status == 415) && method != HttpMethod.POST);
             statuses.forEach(status -> operation
                     .getResponses()

@@ -72,15 +72,19 @@ final class Requests {
             if (target.getProperties() != null && !quantity(schema)) {
                 parameters.addAll(parameters(name, target));
             } else {
+                Schema text = ofText(schema);
                 boolean required = owner.isEmpty()
                         && body.getRequired() != null
                         && body.getRequired().contains(member);
                 parameters.add(OASFactory.createParameter()
                         .in(Parameter.In.QUERY)
                         .name(name)
-                        .description(schema.getDescription())
+                        .description(
+                                schema.getDescription() == null
+                                        ? resolve(text).getDescription()
+                                        : schema.getDescription())
                         .required(required ? Boolean.TRUE : null)
-                        .schema(ofText(schema)));
+                        .schema(text));
             }
         });
         return parameters;
@@ -107,7 +111,6 @@ final class Requests {
                 .type(schema.getType())
                 .format(schema.getFormat())
                 .pattern(schema.getPattern())
-                .defaultValue(schema.getDefaultValue())
                 .minimum(schema.getMinimum())
                 .maximum(schema.getMaximum())
                 .exclusiveMinimum(schema.getExclusiveMinimum())

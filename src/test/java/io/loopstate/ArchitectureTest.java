@@ -241,6 +241,8 @@ class ArchitectureTest {
     private static final Set<String> WORK_AREAS = Set.of(
             "io.loopstate.engine.eos.Isotherm",
             "io.loopstate.engine.numerics.Deadline",
+            "io.loopstate.engine.balance.BracketSearch",
+            "io.loopstate.engine.balance.LevelSearch",
             "io.loopstate.engine.eos.MixturePhase",
             "io.loopstate.engine.eos.MixturePhase$Sums",
             "io.loopstate.engine.rejection.GasCoolerCoil$Integral");

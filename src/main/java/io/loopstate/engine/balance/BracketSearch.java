@@ -5,10 +5,12 @@ import io.loopstate.engine.balance.Loop.Trial;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.numerics.Roots;
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The sure way to the two pressures: for each evaporating pressure the condensing one at which the condenser is in balance,
@@ -35,21 +37,33 @@ final class BracketSearch {
 
     /** Enough to tell larger from smaller. */
     private static final double COARSE = 1e-6;
-    /** Value of a share that is none: stands for infinity. */
-    private static final double FAR = 50;
+
+    private static final double FAR = Column.FAR;
+    /** First stride from a guess of a variable. */
+    private static final double STRIDE = 0.25;
     /** Least ratio of the pressures that is tried. */
     static final double LEAST_RATIO = 1 + 1e-4;
 
     private final LevelSearch.Probe probe;
     private final Window window;
     private final Precision precision;
-    private final List<Inner> inners = new ArrayList<>();
+    private final Variables guess;
+    private final TreeMap<Double, Inner> inners = new TreeMap<>();
+    private final Map<Double, Column> columns = new HashMap<>();
+    /** The condensing variable found last: that of a neighbor. */
+    private double condensing;
 
-    BracketSearch(Loop loop, Window window, List<Attempt> tried, Precision precision) {
+    /** @param guess of both variables, where to look first */
+    BracketSearch(Loop loop, Window window, List<Attempt> tried, Precision precision, Variables guess) {
+        this.guess = guess;
+        this.condensing = guess.c();
         this.precision = precision;
         this.window = window;
         this.probe = new LevelSearch.Probe(loop, window, tried);
     }
+
+    /** The two variables. */
+    record Variables(double e, double c) {}
 
     /**
      * The condenser at one evaporating pressure: in balance, or why not, and on which side a balance could be.
@@ -61,7 +75,7 @@ final class BracketSearch {
      */
     private record Inner(double y, Optional<Trial> trial, Optional<NoBalance> reason, double value) {
         static Inner of(double y, Trial trial) {
-            return new Inner(y, Optional.of(trial), Optional.empty(), bounded(trial.evaporatorShare()));
+            return new Inner(y, Optional.of(trial), Optional.empty(), Column.bounded(trial.evaporatorShare()));
         }
 
         static Inner none(double y, NoBalance reason, double value) {
@@ -69,42 +83,53 @@ final class BracketSearch {
         }
     }
 
-    /** One condensing pressure: the share, or why the compressor cannot run. */
-    private record Try(double y, Optional<Trial> trial, Optional<EngineException> refusal) {
-        /** A compressor that cannot run moves nothing. */
-        double value() {
-            return trial.map(t -> bounded(t.condenserShare())).orElse(-FAR);
-        }
-    }
-
-    private static double bounded(double share) {
-        return Math.max(-FAR, Math.min(FAR, Math.log(share)));
-    }
-
     Levels solve() {
         if (liftless()) {
             return none(NoBalance.noLift());
         }
-        Inner high = inner(window.least());
+        // Where the compressor cannot run at the guess it may not run anywhere, and then the least lift tells at once.
+        double from = column(guess.e()).at(guess.c()).refusal().isPresent() ? window.least() : guess.e();
+        Bracket bracket = Bracket.around(e -> inner(e).value(), from, STRIDE, window.least(), window.mostEvaporating());
+        Inner high = inner(bracket.lower());
         if (high.value() <= 0) {
             if (high.trial().isPresent() && !window.airLimits()) {
                 return none(NoBalance.evaporatingAboveCritical());
             }
             return result(high);
         }
-        Inner low = inner(window.mostEvaporating());
+        Inner low = inner(bracket.upper());
         if (low.value() >= 0) {
             return none(low.reason().orElseGet(NoBalance::evaporatingBelowRange));
         }
         double y = Roots.brent(
-                e -> inner(e).value(),
-                window.least(),
-                window.mostEvaporating(),
+                this::value,
+                bracket.lower(),
+                bracket.upper(),
                 precision.tolerance,
                 "evaporating pressure of a machine");
         Inner at = inner(y);
         boolean closed = at.trial().isPresent() && Math.abs(at.value()) <= precision.closed;
         return closed ? result(at) : none(nearestReason(y));
+    }
+
+    /** The value at an evaporating variable; zero as well where it is clear that a search would only close in on a jump. */
+    private double value(double e) {
+        double value = inner(e).value();
+        return jump() ? 0 : value;
+    }
+
+    /** Whether a machine without balance lies beside one whose evaporator is far from its own. */
+    private boolean jump() {
+        Inner before = null;
+        for (Inner inner : inners.values()) {
+            if (before != null && before.value() > 0 && inner.value() <= 0) {
+                double width = Column.STEEPEST * (inner.y() - before.y());
+                return before.trial().isPresent() != inner.trial().isPresent()
+                        && Math.abs(before.trial().isPresent() ? before.value() : inner.value()) > width;
+            }
+            before = inner;
+        }
+        return false;
     }
 
     /**
@@ -125,7 +150,7 @@ final class BracketSearch {
         double y = level(window.least()).get().evaporatorShare() <= 1
                 ? window.least()
                 : Roots.brent(
-                        e -> level(e).map(trial -> bounded(trial.evaporatorShare()))
+                        e -> level(e).map(trial -> Column.bounded(trial.evaporatorShare()))
                                 .orElse(-FAR),
                         window.least(),
                         most,
@@ -138,14 +163,13 @@ final class BracketSearch {
     private Optional<Trial> level(double e) {
         double condensing = LEAST_RATIO * window.evaporating(e);
         return condensing < window.highest()
-                ? attempt(e, window.condensingVariable(condensing), new ArrayList<>())
-                        .trial()
+                ? column(e).at(window.condensingVariable(condensing)).trial()
                 : Optional.empty();
     }
 
     /** Where the search ends on a jump, what lies beside it says why. */
     private NoBalance nearestReason(double y) {
-        return inners.stream()
+        return inners.values().stream()
                 .filter(inner -> inner.reason().isPresent())
                 .min(Comparator.comparingDouble(inner -> Math.abs(inner.y() - y)))
                 .flatMap(Inner::reason)
@@ -160,10 +184,17 @@ final class BracketSearch {
         return new Levels(Optional.empty(), Optional.of(reason), probe.tried(), true);
     }
 
+    private Column column(double e) {
+        return columns.computeIfAbsent(e, y -> new Column(probe, y));
+    }
+
     private Inner inner(double e) {
-        Inner inner = condenser(e);
-        inners.add(inner);
-        return inner;
+        Inner known = inners.get(e);
+        if (known == null) {
+            known = condenser(e);
+            inners.put(e, known);
+        }
+        return known;
     }
 
     private Inner condenser(double e) {
@@ -172,54 +203,39 @@ final class BracketSearch {
         if (least >= most) {
             return Inner.none(e, NoBalance.noLift(), FAR);
         }
-        List<Try> tries = new ArrayList<>();
-        if (attempt(e, most, tries).value() > 0) {
+        Column column = column(e);
+        Bracket bracket = Bracket.around(c -> column.at(c).value(), condensing, STRIDE, least, most);
+        if (column.at(bracket.upper()).value() > 0) {
             return Inner.none(e, NoBalance.condensingAboveCritical(), FAR);
         }
-        Try lowest = attempt(e, least, tries);
+        Column.Try lowest = column.at(bracket.lower());
         if (lowest.value() <= 0) {
             return cold(e, lowest, least);
         }
         double y = Roots.brent(
-                c -> attempt(e, c, tries).value(),
-                least,
-                most,
+                column::value,
+                bracket.lower(),
+                bracket.upper(),
                 precision.tolerance,
                 "condensing pressure of a machine");
-        Optional<Trial> trial = attempt(e, y, tries).trial();
-        if (trial.isPresent() && Math.abs(bounded(trial.get().condenserShare())) <= precision.closed) {
+        condensing = y;
+        Optional<Trial> trial = column.at(y).trial();
+        if (trial.isPresent()
+                && (column.sure() || Math.abs(Column.bounded(trial.get().condenserShare())) <= precision.closed)) {
             return Inner.of(e, trial.get());
         }
-        return refused(e, y, tries);
+        return column.refusal(y)
+                .map(refusal -> Inner.none(e, NoBalance.compressor(refusal), -FAR))
+                .orElseThrow(() -> EngineException.of(ErrorCode.NOT_CONVERGED, "condensing pressure of a machine"));
     }
 
     /** The condenser is large enough even at the lowest pressure. */
-    private Inner cold(double e, Try lowest, double least) {
+    private Inner cold(double e, Column.Try lowest, double least) {
         if (lowest.refusal().isPresent()) {
             return Inner.none(e, NoBalance.compressor(lowest.refusal().get()), -FAR);
         }
         return least > window.least()
                 ? Inner.none(e, NoBalance.noLift(), FAR)
                 : Inner.of(e, lowest.trial().orElseThrow());
-    }
-
-    private static Inner refused(double e, double y, List<Try> tries) {
-        return tries.stream()
-                .filter(attempt -> attempt.refusal().isPresent())
-                .min(Comparator.comparingDouble(attempt -> Math.abs(attempt.y() - y)))
-                .flatMap(Try::refusal)
-                .map(refusal -> Inner.none(e, NoBalance.compressor(refusal), -FAR))
-                .orElseThrow(() -> EngineException.of(ErrorCode.NOT_CONVERGED, "condensing pressure of a machine"));
-    }
-
-    private Try attempt(double e, double c, List<Try> tries) {
-        Try result;
-        try {
-            result = new Try(c, Optional.of(probe.at(e, c)), Optional.empty());
-        } catch (EngineException exception) {
-            result = new Try(c, Optional.empty(), Optional.of(exception));
-        }
-        tries.add(result);
-        return result;
     }
 }

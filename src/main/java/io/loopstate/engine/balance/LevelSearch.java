@@ -24,6 +24,9 @@ final class LevelSearch {
     private static final double LAST_DIGITS = 1e-13;
     /** ln(p / limit) at the start: some five kelvin. */
     private static final double START = 0.15;
+
+    private static final BracketSearch.Variables START_AT =
+            new BracketSearch.Variables(Math.log(START), Math.log(START));
     /** Step in y away from a start where air and refrigerant would cross. */
     private static final double STRIDE = 0.5;
     /** Longest step in y. */
@@ -32,13 +35,22 @@ final class LevelSearch {
     private static final int ENOUGH = 3;
     /** Residual below which a step ends close to the balance. */
     private static final double NEAR = 0.5;
+    /** Residual over that of the trial before, above which the slopes are measured anew. */
+    private static final double POOR = 0.5;
+    /** Of a variable, or relative where it is large, over which slopes are measured. */
+    private static final double SHORT = 1e-4;
     /** Of pressures at the start, where the outdoor air is the colder one. */
     private static final double LEAST_RATIO = 1.3;
 
     private final Window window;
     private final Probe probe;
+    /** Whether the fast way would have ended otherwise if the lower end of the window were no guess. */
+    private boolean guessDecided;
+    /** Where the fast way was last. */
+    private BracketSearch.Variables closest;
 
-    private LevelSearch(Loop loop, Window window, List<Attempt> tried) {
+    private LevelSearch(Loop loop, Window window, List<Attempt> tried, BracketSearch.Variables closest) {
+        this.closest = closest;
         this.window = window;
         this.probe = new Probe(loop, window, tried);
     }
@@ -61,19 +73,30 @@ final class LevelSearch {
             return new Levels(Optional.empty(), opening.closed(), tried, false);
         }
         Window window = opening.window().orElseThrow();
-        LevelSearch search = new LevelSearch(loop, window, tried);
+        LevelSearch search = new LevelSearch(loop, window, tried, START_AT);
         Optional<Levels> fast = search.fast(search.start());
         if (fast.isPresent()) {
             return fast.get();
         }
-        return window.guessed() ? of(loop, true, tried) : search.sure(loop);
+        if (window.guessed() && search.guessDecided) {
+            return of(loop, true, tried);
+        }
+        LevelSearch exactly = window.guessed() ? search.exactly(loop) : search;
+        return exactly.sure(loop);
+    }
+
+    private LevelSearch exactly(Loop loop) {
+        return Window.of(loop, true)
+                .window()
+                .map(known -> new LevelSearch(loop, known, probe.tried(), closest))
+                .orElseThrow();
     }
 
     /** By brackets, the last digits by the fast way if it can. */
     private Levels sure(Loop loop) {
         Optional<Levels> near = Optional.empty();
         try {
-            near = Optional.of(new BracketSearch(loop, window, probe.tried(), Precision.COARSE).solve());
+            near = Optional.of(new BracketSearch(loop, window, probe.tried(), Precision.COARSE, closest).solve());
         } catch (EngineException e) {
             // Too steep for coarse brackets.
         }
@@ -86,7 +109,7 @@ final class LevelSearch {
                 .flatMap(this::fast)
                 .filter(levels -> levels.balance().isPresent())
                 .map(levels -> new Levels(levels.balance(), levels.none(), levels.tried(), true))
-                .orElseGet(() -> new BracketSearch(loop, window, probe.tried(), Precision.FINE).solve());
+                .orElseGet(() -> new BracketSearch(loop, window, probe.tried(), Precision.FINE, closest).solve());
     }
 
     /** Tries pairs of variables and keeps a record of them. */
@@ -112,7 +135,9 @@ final class LevelSearch {
         Jacobian jacobian = Jacobian.guess(node);
         double before = Double.POSITIVE_INFINITY;
         int refusals = 0;
+        boolean measured = false;
         for (int k = 0; k < MAX_TRIALS; k++) {
+            closest = new BracketSearch.Variables(node.e(), node.c());
             boolean freeE = freeE(node);
             boolean freeC = freeC(node);
             double missE = freeE ? node.fe() : 0;
@@ -121,13 +146,21 @@ final class LevelSearch {
             if (miss <= TOLERANCE || miss <= ROUNDING && miss > before / 4) {
                 return found(node, freeE, freeC);
             }
+            measured = !measured && miss > POOR * before;
+            if (measured) {
+                jacobian = slopes(node).orElse(jacobian);
+            }
             Jacobian.Step step = jacobian.step(missE, missC, freeE, freeC);
             double length = Math.max(Math.abs(step.e()) / longest(node.e()), Math.abs(step.c()) / longest(node.c()));
             Move move = move(node, length > 1 ? step.times(1 / length) : step, miss);
             refusals = move.refusal().isPresent() ? refusals + 1 : 0;
             boolean blocked =
                     refusals >= ENOUGH || move.to().isEmpty() && move.refusal().isPresent();
-            if (blocked && miss < NEAR && move.lifts() && !window.guessed()) {
+            if (blocked && miss < NEAR && move.lifts()) {
+                if (window.guessed()) {
+                    guessDecided = true;
+                    return Optional.empty();
+                }
                 NoBalance none = NoBalance.compressor(move.refusal().orElseThrow());
                 return Optional.of(new Levels(Optional.empty(), Optional.of(none), probe.tried(), false));
             }
@@ -169,10 +202,35 @@ final class LevelSearch {
                 e = evaporator ? Math.min(e + STRIDE, window.mostEvaporating()) : e;
                 c = evaporator ? c : Math.min(c + STRIDE, window.mostCondensing());
             } catch (EngineException exception) {
-                return null;
+                if (e <= window.least() && c <= window.least()) {
+                    return null;
+                }
+                // Less lift.
+                e = Math.max(e - LONGEST, window.least());
+                c = Math.max(c - LONGEST, window.least());
             }
         }
         return null;
+    }
+
+    /** Measured slopes, away from the limits where there is room; empty where the machine cannot run there. */
+    private Optional<Jacobian> slopes(Node node) {
+        double de = stride(node.e(), window.mostEvaporating());
+        double dc = stride(node.c(), window.mostCondensing());
+        Node besideE = node(node.e() + de, node.c());
+        Node besideC = besideE == null ? null : node(node.e(), node.c() + dc);
+        return besideC == null
+                ? Optional.empty()
+                : Optional.of(new Jacobian(
+                        (besideE.fe() - node.fe()) / de,
+                        (besideC.fe() - node.fe()) / dc,
+                        (besideE.fc() - node.fc()) / de,
+                        (besideC.fc() - node.fc()) / dc));
+    }
+
+    private static double stride(double y, double most) {
+        double length = SHORT * Math.max(1, Math.abs(y));
+        return y + length <= most ? length : -length;
     }
 
     private Node node(double e, double c) {
@@ -251,6 +309,7 @@ final class LevelSearch {
             none = Optional.of(NoBalance.condensingAboveCritical());
         } else if (!freeE && node.fe() > 0) {
             if (window.guessed()) {
+                guessDecided = true;
                 return Optional.empty();
             }
             none = Optional.of(NoBalance.evaporatingBelowRange());

@@ -27,6 +27,7 @@ final class IsentropicDensity {
     private static Optional<State> newton(Equilibrium equilibrium, State from, double density) {
         double logarithm = Math.log(from.pressure());
         State state = from;
+        State last = from;
         double before = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             double miss = Math.log(density / state.density());
@@ -37,9 +38,10 @@ final class IsentropicDensity {
             if (done) {
                 return Optional.of(state);
             }
-            before = Math.abs(miss);
             // d ln p / d ln(density) at constant entropy is the isentropic exponent.
-            logarithm += state.isentropicExponent() * miss;
+            logarithm = k == 0 ? logarithm + state.isentropicExponent() * miss : cubic(last, state, miss);
+            before = Math.abs(miss);
+            last = state;
             try {
                 state = equilibrium.atPressureEntropy(Math.exp(logarithm), from.specificEntropy());
             } catch (EngineException e) {
@@ -47,5 +49,18 @@ final class IsentropicDensity {
             }
         }
         return Optional.empty();
+    }
+
+    /** ln p at ln(density) so much above the later state's: the cubic through two states with their slopes. */
+    private static double cubic(State earlier, State later, double ahead) {
+        double length = Math.log(later.density() / earlier.density());
+        double t = 1 + ahead / length;
+        double s = ahead / length;
+        double rise = Math.log(later.pressure() / earlier.pressure());
+        // Hermite's form about the later state.
+        return Math.log(later.pressure())
+                - s * s * (1 + 2 * t) * rise
+                + t * s * s * length * earlier.isentropicExponent()
+                + t * t * s * length * later.isentropicExponent();
     }
 }

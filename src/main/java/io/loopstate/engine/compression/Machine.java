@@ -17,6 +17,8 @@ import java.util.Objects;
 public record Machine(Displacer displacer, Drive drive) implements CompressorUnit {
     private static final double TOLERANCE = 1e-13;
     private static final int MAX_ITERATIONS = 60;
+    /** Share of the absolute temperature; what is more tells of a machine that hardly runs. */
+    private static final double MOST_RISE = 0.5;
 
     public Machine {
         Objects.requireNonNull(displacer);
@@ -88,7 +90,7 @@ public record Machine(Displacer displacer, Drive drive) implements CompressorUni
         double share = drive.motorLossShare() / drive.mechanicalEfficiency();
         double before = 0;
         double miss = share * displacer.work(equilibrium, suction, dischargePressure);
-        double heat = miss;
+        double heat = miss * feedback(suction, miss);
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             State port = equilibrium.atPressureEnthalpy(suction.pressure(), suction.specificEnthalpy() + heat);
             double next = share * displacer.work(equilibrium, port, dischargePressure) - heat;
@@ -96,13 +98,21 @@ public record Machine(Displacer displacer, Drive drive) implements CompressorUni
                 return port;
             }
             double better = heat - next * (heat - before) / (next - miss);
-            before = heat;
-            miss = next;
-            if (Math.abs(better - heat) <= TOLERANCE * heat) {
+            double step = Math.abs(better - heat);
+            // A secant step misses by about the product of the last two steps.
+            if (step <= TOLERANCE * heat || step * Math.abs(heat - before) <= TOLERANCE * heat * heat) {
                 return equilibrium.atPressureEnthalpy(suction.pressure(), suction.specificEnthalpy() + better);
             }
+            before = heat;
+            miss = next;
             heat = better;
         }
         throw EngineException.of(ErrorCode.NOT_CONVERGED, "motor heat in the suction vapor");
+    }
+
+    /** How much more heat there is than the work of cold vapor makes, if work rises as the absolute temperature does: to start with. */
+    private static double feedback(State suction, double heat) {
+        double rise = heat / (suction.isobaricHeatCapacity() * suction.temperature());
+        return rise < MOST_RISE ? 1 / (1 - rise) : 1;
     }
 }

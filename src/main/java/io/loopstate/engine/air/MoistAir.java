@@ -7,15 +7,12 @@ import java.util.OptionalDouble;
  *
  * @param state pressure, dry bulb, humidity ratio and what follows from them directly
  * @param wetBulb K, thermodynamic
- * @param dewPoint K, below the triple point the frost point; empty for dry air
+ * @param dewPoint K, below the triple point the frost point; empty for dry air, with less water than saturated air at 130 K
  * @param saturationPressure of water at the dry bulb, Pa
  * @param degreeOfSaturation humidity ratio over that of saturated air at the dry bulb; 0 where water boils
  */
 public record MoistAir(
         AirState state, double wetBulb, OptionalDouble dewPoint, double saturationPressure, double degreeOfSaturation) {
-    /** Partial pressure, Pa, below which air counts as dry and has no dew point. */
-    private static final double DRY = 1e-9;
-
     /**
      * Everything about air of a state.
      *
@@ -23,7 +20,9 @@ public record MoistAir(
      */
     public static MoistAir of(AirState state) {
         double partial = state.vaporPressure();
-        OptionalDouble dewPoint = partial > DRY
+        // Air with less water has no dew point in the range of the equations, and counts as dry.
+        double least = WaterVapor.saturatedPartialPressure(WaterVapor.LOWEST, state.pressure());
+        OptionalDouble dewPoint = partial > least
                 ? OptionalDouble.of(Math.min(state.dryBulb(), WaterVapor.dewPoint(partial, state.pressure())))
                 : OptionalDouble.empty();
         return new MoistAir(

@@ -6,14 +6,26 @@ import java.util.OptionalDouble;
 
 /** Checks of inputs that stand for themselves, whatever the refrigerant. Each throws {@code IMPOSSIBLE_VALUE}. */
 public final class Require {
+    /** SI, of whatever kind: smaller or larger than this is no machine, and products of several stay finite. */
+    private static final double SMALLEST = 1e-15;
+
+    private static final double LARGEST = 1e15;
+
     private Require() {}
 
-    /** Above zero and finite. */
+    /** Above zero and of a size that something can have. */
     public static void positive(String input, double value) {
-        check(value > 0 && Double.isFinite(value), input, "The value must be above zero.", value, 0, Double.NaN);
+        check(value > 0 && !Double.isNaN(value), input, "The value must be above zero.", value, 0, Double.NaN);
+        check(
+                value >= SMALLEST && value <= LARGEST,
+                input,
+                "Nothing is of this size: check the number and its unit.",
+                value,
+                SMALLEST,
+                LARGEST);
     }
 
-    /** Above zero and finite, where given. */
+    /** As above, where given. */
     public static void positive(String input, OptionalDouble value) {
         value.ifPresent(number -> positive(input, number));
     }

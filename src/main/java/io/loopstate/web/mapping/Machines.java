@@ -1,6 +1,7 @@
 package io.loopstate.web.mapping;
 
 import io.loopstate.engine.component.OutletCondition;
+import io.loopstate.engine.component.Require;
 import io.loopstate.engine.compression.Circuit;
 import io.loopstate.engine.compression.CurvedImpeller;
 import io.loopstate.engine.compression.CylinderSize;
@@ -153,6 +154,10 @@ final class Machines {
     }
 
     static Machine machine(MachineRequest request) {
+        // Factors of what the engine is given: named by themselves rather than by their product.
+        Require.positive("speed", speed(request));
+        Require.positive("impellerDiameter", Si.optional(request.impellerDiameter()));
+        Require.positive("displacementPerRevolution", Si.optional(request.displacementPerRevolution()));
         return new Machine(displacer(request), drive(request));
     }
 

@@ -80,7 +80,7 @@ final class BodySource implements Source {
         }
     }
 
-    /** A member that is null is a member that is absent. */
+    /** A member that is null is a member that is absent; so is an empty list, since some clients write all lists they know. */
     private void take(JsonNode object, String path, Shape shape, Faults faults) {
         for (Map.Entry<String, JsonNode> field : object.properties()) {
             Shape.Member member = shape.names().get(field.getKey());
@@ -90,7 +90,10 @@ final class BodySource implements Source {
                         unknown(path, field.getKey(), shape.names().keySet()));
                 continue;
             }
-            if (!field.getValue().isNull()) {
+            boolean emptyList = member.type() == List.class
+                    && field.getValue().isArray()
+                    && field.getValue().isEmpty();
+            if (!field.getValue().isNull() && !emptyList) {
                 given.put(member.path(), new Given(field.getValue(), place(member.path())));
             }
             if (member.nested() != null && field.getValue().isObject()) {

@@ -44,8 +44,11 @@ public final class VariedInput {
         DecimalMark mark = decimalComma ? DecimalMark.COMMA : DecimalMark.POINT;
         names(variable, pointer);
         Shape.Member member = member(operation, variable, pointer);
-        boolean list = variable.hasNonNull("values");
-        if (list == RANGE.stream().anyMatch(variable::hasNonNull)) {
+        boolean range = RANGE.stream().anyMatch(variable::hasNonNull);
+        boolean emptyList =
+                variable.path("values").isArray() && variable.get("values").isEmpty();
+        boolean list = variable.hasNonNull("values") && !(range && emptyList);
+        if (list == range) {
             throw refusal(Fault.at(
                             pointer,
                             list ? "too-many-inputs" : "missing",

@@ -78,10 +78,16 @@ final class SuiteReader {
         Optional<JsonNode> request = node.member("request", JsonNodeType.OBJECT);
         Optional<String> problem = problem(node);
         OptionalInt status = status(node);
-        if (node.member("expect").isEmpty() && problem.isEmpty() && status.isEmpty()) {
+        boolean withoutValues = problem.isPresent() || status.isPresent();
+        if (node.member("expect").isEmpty() && !withoutValues) {
             node.fault("missing", "Nothing is expected of this case.", "expect, expectProblem or expectedStatus");
         }
-        List<Expected> expected = expected(node);
+        List<Expected> expected = withoutValues
+                        && node.member("expect")
+                                .filter(list -> list.isArray() && list.isEmpty())
+                                .isPresent()
+                ? List.of()
+                : expected(node);
         return operation.isPresent() && id.isPresent() && request.isPresent()
                 ? Optional.of(new Case(id.get(), operation.get(), request.get(), expected, problem, status))
                 : Optional.empty();

@@ -67,6 +67,12 @@ class VariedInputTest {
     }
 
     @Test
+    void emptyListBesideARangeIsNone() {
+        assertThat(read("{'input':'condensing.temperature','values':[],'from':'30 degC','to':'31 degC','count':2}"))
+                .hasSize(2);
+    }
+
+    @Test
     void decimalCommaIsReadWhereItIsDeclared() {
         JsonNode variable = tree(range("condensing.temperature", "30,5 degC", "31,5 degC", "step", "0,5 K"));
         assertThat(VariedInput.of(DESIGN, variable, "#/vary/0", true, 10).values())

@@ -155,7 +155,7 @@ class SweepTest {
                 DESIGN.replaceFirst(",\"pick\".*]}", ",\"pick\":[\"compressorInlet.phase\"]}"),
                 "wrong-value",
                 "#/pick");
-        pictureRefused(DESIGN.replace("\"step\":\"5 K\"", "\"values\":[]"), "too-many-inputs", "#/vary/1");
+        pictureRefused(DESIGN.replace("\"step\":\"5 K\"", "\"values\":[\"40 degC\"]"), "too-many-inputs", "#/vary/1");
         pictureRefused(
                 DESIGN.replaceFirst(
                         "\\{\"input\":\"condensing[^}]*}", "{\"input\":\"altitude\",\"values\":[\"0 m\",\"1 ft\"]}"),

@@ -269,6 +269,14 @@ class SemanticsTest {
     }
 
     @Test
+    void emptyListOfValuesIsNone() {
+        String one = "{\"id\": \"one\", " + Files.REQUEST + ", \"expect\": [], \"expectedStatus\": 200}";
+        assertThat(Files.verify(one).passed()).isTrue();
+        assertThat(Files.faults("{\"cases\": [{\"id\": \"one\", " + Files.REQUEST + ", \"expect\": []}]}"))
+                .containsExactly("wrong-length@#/cases/0/expect");
+    }
+
+    @Test
     void idsAreUniqueInAFile() {
         String one = "{\"id\": \"same\", " + Files.REQUEST + ", \"expectedStatus\": 200}";
         assertThat(Files.faults("{\"cases\": [" + one + "," + one + "]}")).containsExactly("duplicate-id@#/cases/1/id");

@@ -10,7 +10,8 @@ using Microsoft.Extensions.Logging;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 using var host = Host.CreateDefaultBuilder()
     .ConfigureLogging(logging => logging.ClearProviders())
-    .ConfigureApi((_, options) => options.AddApiHttpClients(client => client.BaseAddress = new Uri(args[0])))
+    .ConfigureApi((_, options) => options.AddApiHttpClients(
+        (HttpClient client) => client.BaseAddress = new Uri(args[0])))
     .Build();
 var cyclePoints = host.Services.GetRequiredService<ICyclePointsApi>();
 var properties = host.Services.GetRequiredService<IPropertiesApi>();

@@ -18,7 +18,9 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.CompositeArchRule;
+import java.time.Clock;
 import java.util.Arrays;
+import java.util.Date;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -304,6 +306,21 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage(in("wiring"));
+
+    /** So that setting the clock changes no reply, limit or time-out; the start tells how long it took. */
+    @ArchTest
+    static final ArchRule nobodyAsksForTheTimeOfDay = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(ROOT + ".wiring.Startup")
+            .should()
+            .callMethodWhere(describe(
+                    "asks for the time of day",
+                    call -> call.getTarget().getName().equals("currentTimeMillis")
+                            || call.getTarget().getName().equals("now")
+                                    && call.getTargetOwner().getPackageName().startsWith("java.time")
+                            || call.getTargetOwner().isEquivalentTo(Clock.class)))
+            .orShould()
+            .callConstructor(Date.class);
 
     private static ArchRule onlyTheAllowed(String name) {
         List<String> allowed = MAY_USE.get(name);

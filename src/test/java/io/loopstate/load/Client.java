@@ -8,20 +8,26 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
 
-/** Connections that send one request again and again; it costs little, since it shares the processors with the service. */
+/** Connections that send requests again and again; it costs little, since it shares the processors with the service. */
 final class Client {
     private static final int MOST_SAMPLES = 400_000;
 
     private final URI server;
-    private final byte[] request;
+    private final List<byte[]> requests;
 
     /** Sends these bytes, a whole request with its head. */
     Client(URI server, byte[] request) {
+        this(server, List.of(request));
+    }
+
+    /** Sends these in turn, each connection from another one on. */
+    Client(URI server, List<byte[]> requests) {
         this.server = server;
-        this.request = request.clone();
+        this.requests = List.copyOf(requests);
     }
 
     static byte[] get(String target) {
@@ -107,11 +113,13 @@ final class Client {
         private long shed;
         private long failed;
         private int length;
+        private int next;
 
         Line(AtomicBoolean stop, long interval, int number, int connections) {
             this.stop = stop;
             this.interval = interval;
             this.offset = interval * number / connections;
+            this.next = number * requests.size() / connections;
             this.latencies = new long[Math.max(1000, MOST_SAMPLES / connections)];
         }
 
@@ -129,7 +137,7 @@ final class Client {
                         } else {
                             due = System.nanoTime();
                         }
-                        socket.getOutputStream().write(request);
+                        socket.getOutputStream().write(requests.get(next++ % requests.size()));
                         count(reply(in), System.nanoTime() - due);
                         due += interval;
                     }

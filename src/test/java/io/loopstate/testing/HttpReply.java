@@ -36,7 +36,7 @@ public record HttpReply(int status, String contentType, boolean last, byte[] bod
                 }
             }
         }
-        return new HttpReply(status, type, last, chunked ? chunks(in) : in.readNBytes(length));
+        return new HttpReply(status, type, last, chunked ? chunks(in) : whole(in, length));
     }
 
     /** The body as text. */
@@ -44,10 +44,18 @@ public record HttpReply(int status, String contentType, boolean last, byte[] bod
         return new String(body, StandardCharsets.UTF_8);
     }
 
+    private static byte[] whole(InputStream in, int length) throws IOException {
+        byte[] body = in.readNBytes(length);
+        if (body.length < length) {
+            throw new EOFException("the connection ended inside a body");
+        }
+        return body;
+    }
+
     private static byte[] chunks(InputStream in) throws IOException {
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         for (int size = Integer.parseInt(line(in), 16); size > 0; size = Integer.parseInt(line(in), 16)) {
-            body.write(in.readNBytes(size));
+            body.write(whole(in, size));
             line(in);
         }
         line(in);
@@ -58,7 +66,7 @@ public record HttpReply(int status, String contentType, boolean last, byte[] bod
         StringBuilder line = new StringBuilder(64);
         for (int next = in.read(); next != '\n'; next = in.read()) {
             if (next < 0) {
-                throw new EOFException();
+                throw new EOFException("the connection ended before the end of a line");
             }
             if (next != '\r') {
                 line.append((char) next);

@@ -50,11 +50,22 @@ public final class MixtureSplit {
                 .solve(line.at(Math.max(0, Math.min(1, share))))
                 .filter(line::holds)
                 .filter(this::settled);
-        return split.or(() -> new Search(feed, fixed, fixedValue, second, value)
-                        .along(line)
+        return split.or(() -> search(line, new Search(feed, fixed, fixedValue, second, value))
                         .filter(line::holds)
                         .filter(this::settled))
                 .orElseThrow(() -> refusal(isotherm, fixedValue));
+    }
+
+    /** Not found where it does not settle; whether that is a limit or a defect is said above. */
+    private static Optional<Split> search(Line line, Search search) {
+        try {
+            return search.along(line);
+        } catch (EngineException e) {
+            if (e.code() == ErrorCode.NOT_CONVERGED) {
+                return Optional.empty();
+            }
+            throw e;
+        }
     }
 
     /** Close to the critical point the two sides of the boundary have more than one point at a temperature: a limit, no defect. */

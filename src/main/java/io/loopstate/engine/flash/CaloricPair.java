@@ -55,7 +55,7 @@ final class CaloricPair {
     /** Slow but sure, where entropy and energy are all but the same condition. */
     private Optional<Point> alongEnergy() {
         return caloric == Caloric.INTERNAL_ENERGY
-                ? EnergyLine.withEntropy(fluid, value, entropy).stream().findFirst()
+                ? CaloricLine.atEnergy(fluid, value, entropy).stream().findFirst()
                 : Optional.empty();
     }
 

@@ -111,7 +111,7 @@ final class PairFlash {
         }
         return b == SPECIFIC_ENTROPY
                 ? List.of(CaloricPair.solve(fluid, y, leading, x))
-                : EnergyLine.withEnthalpy(fluid, energy(a, b, y), x);
+                : CaloricLine.atEnthalpy(fluid, x, energy(a, b, y));
     }
 
     private double energy(Variable a, Variable b, double y) {

@@ -2,21 +2,25 @@ package io.loopstate.engine.flash;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
+import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.numerics.RootScan;
 import io.loopstate.engine.numerics.Roots;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 
 /**
- * States at an internal energy and another property: every one of them, looked for over density along the line of that
- * internal energy.
+ * States at an energy and another property: every one of them, looked for along the line of that energy, over pressure or
+ * density.
  */
-final class EnergyLine {
+final class CaloricLine {
     private static final int CELLS = 64;
     private static final double THINNEST = 1e-12;
     private static final double STEP = 1e-5;
@@ -26,30 +30,84 @@ final class EnergyLine {
     private static final int HALVINGS = 50;
 
     private final FluidModel fluid;
-    private final double energy;
+    private final Caloric caloric;
+    private final double value;
+    /** What is gone along, at its highest. */
+    private final double highest;
+
+    private final ToDoubleFunction<Point> coordinate;
+    private final DoubleFunction<Point> flash;
     /** How far a point is from the other input, as an energy. */
     private final ToDoubleFunction<Point> excess;
 
-    private EnergyLine(FluidModel fluid, double energy, ToDoubleFunction<Point> excess) {
+    private final Map<Double, Optional<Point>> known = new HashMap<>();
+
+    private CaloricLine(
+            FluidModel fluid,
+            Caloric caloric,
+            double value,
+            double highest,
+            ToDoubleFunction<Point> coordinate,
+            DoubleFunction<Point> flash,
+            ToDoubleFunction<Point> excess) {
         this.fluid = fluid;
-        this.energy = energy;
+        this.caloric = caloric;
+        this.value = value;
+        this.highest = highest;
+        this.coordinate = coordinate;
+        this.flash = flash;
         this.excess = excess;
     }
 
     /**
-     * With the enthalpy, by p v = h - u. In a thin gas both inputs depend on temperature alone, and the density is as
-     * uncertain as the inputs divided by the gas's departure from the ideal one.
+     * At an enthalpy and an internal energy, by p v = h - u. In a thin gas both inputs depend on temperature alone, and the
+     * density is as uncertain as the inputs divided by the gas's departure from the ideal one. A blend is found at a pressure
+     * in a tenth of the time that a density takes.
      */
-    static List<Point> withEnthalpy(FluidModel fluid, double energy, double enthalpy) {
+    static List<Point> atEnthalpy(FluidModel fluid, double enthalpy, double energy) {
         double product = enthalpy - energy;
-        return product > 0
-                ? new EnergyLine(fluid, energy, p -> p.pressure() / p.density() - product).solve()
-                : List.of();
+        if (product <= 0) {
+            return List.of();
+        }
+        CaloricLine line = fluid.fluid() instanceof Blend
+                ? overPressure(fluid, Caloric.ENTHALPY, enthalpy, point -> Caloric.INTERNAL_ENERGY.of(point) - energy)
+                : overDensity(
+                        fluid, Caloric.INTERNAL_ENERGY, energy, point -> point.pressure() / point.density() - product);
+        return line.solve();
     }
 
-    /** With the entropy, which rises with volume along the line: (ds/dv)_u = p/T. */
-    static List<Point> withEntropy(FluidModel fluid, double energy, double entropy) {
-        return new EnergyLine(fluid, energy, p -> p.temperature() * (Caloric.ENTROPY.of(p) - entropy)).solve();
+    /** At an internal energy and an entropy, which rises with volume along the line: (ds/dv)_u = p/T. */
+    static List<Point> atEnergy(FluidModel fluid, double energy, double entropy) {
+        return overDensity(
+                        fluid,
+                        Caloric.INTERNAL_ENERGY,
+                        energy,
+                        point -> point.temperature() * (Caloric.ENTROPY.of(point) - entropy))
+                .solve();
+    }
+
+    private static CaloricLine overPressure(
+            FluidModel fluid, Caloric caloric, double value, ToDoubleFunction<Point> excess) {
+        return new CaloricLine(
+                fluid,
+                caloric,
+                value,
+                fluid.maxPressure(),
+                Point::pressure,
+                p -> PressureCaloric.solve(fluid, p, caloric, value),
+                excess);
+    }
+
+    private static CaloricLine overDensity(
+            FluidModel fluid, Caloric caloric, double value, ToDoubleFunction<Point> excess) {
+        return new CaloricLine(
+                fluid,
+                caloric,
+                value,
+                fluid.maxDensity(),
+                Point::density,
+                rho -> DensityCaloric.solve(fluid, rho, caloric, value),
+                excess);
     }
 
     private List<Point> solve() {
@@ -64,26 +122,26 @@ final class EnergyLine {
         return points;
     }
 
-    /** ln rho at even distances, where the line enters and leaves the range, and where it crosses the dome and bends. */
+    /** Logarithms at even distances, where the line enters and leaves the range, and where it crosses the dome and bends. */
     private SortedSet<Double> nodes() {
         SortedSet<Double> nodes = new TreeSet<>();
-        double upper = Math.log(fluid.maxDensity());
+        double upper = Math.log(highest);
         double lower = upper + Math.log(THINNEST);
         for (int i = 0; i <= CELLS; i++) {
             nodes.add(lower + (upper - lower) * i / CELLS);
         }
         List<Point> marks = new ArrayList<>();
-        marks.addAll(TemperatureCaloric.solve(fluid, fluid.minTemperature(), Caloric.INTERNAL_ENERGY, energy));
-        marks.addAll(TemperatureCaloric.solve(fluid, fluid.maxTemperature(), Caloric.INTERNAL_ENERGY, energy));
-        marks.addAll(QualityPair.solve(fluid, 0, Caloric.INTERNAL_ENERGY::of, energy));
-        marks.addAll(QualityPair.solve(fluid, 1, Caloric.INTERNAL_ENERGY::of, energy));
+        marks.addAll(TemperatureCaloric.solve(fluid, fluid.minTemperature(), caloric, value));
+        marks.addAll(TemperatureCaloric.solve(fluid, fluid.maxTemperature(), caloric, value));
+        marks.addAll(QualityPair.solve(fluid, 0, caloric::of, value));
+        marks.addAll(QualityPair.solve(fluid, 1, caloric::of, value));
         atHighestPressure().ifPresent(marks::add);
-        marks.forEach(p -> nodes.add(Math.log(p.density())));
+        marks.forEach(p -> nodes.add(Math.log(coordinate.applyAsDouble(p))));
         return nodes;
     }
 
     private Optional<Point> atHighestPressure() {
-        return ifInRange(() -> PressureCaloric.solve(fluid, fluid.maxPressure(), Caloric.INTERNAL_ENERGY, energy));
+        return ifInRange(() -> PressureCaloric.solve(fluid, fluid.maxPressure(), caloric, value));
     }
 
     /** A cell half outside the range is first cut where the range ends. */
@@ -95,10 +153,7 @@ final class EnergyLine {
         }
         double left = insideA ? a : edge(a, b);
         double right = insideB ? b : edge(b, a);
-        RootScan.roots(
-                        x -> residual(x, left, right),
-                        new double[] {left, right},
-                        "density along the line of internal energy")
+        RootScan.roots(x -> residual(x, left, right), new double[] {left, right}, "states along the line of an energy")
                 .forEach(x -> at(x).ifPresent(p -> addNew(p, points)));
         addIfRoot(insideA ? right : left, points);
     }
@@ -144,7 +199,7 @@ final class EnergyLine {
     }
 
     private Optional<Point> at(double x) {
-        return ifInRange(() -> DensityCaloric.solve(fluid, Math.exp(x), Caloric.INTERNAL_ENERGY, energy));
+        return known.computeIfAbsent(x, key -> ifInRange(() -> flash.apply(Math.exp(key))));
     }
 
     private static Optional<Point> ifInRange(Supplier<Point> flash) {

@@ -29,6 +29,20 @@ final class RandomRequests {
     /** What calculates everything that is on file would keep the others waiting. */
     private static final List<String> SLOW = List.of("verification", "refrigerants");
 
+    private static final List<String> ACCEPT = List.of(
+            "*/*",
+            "application/json",
+            "application/*",
+            "application/xml",
+            "application/problem+json",
+            "image/svg+xml",
+            "image/png",
+            "text/*",
+            "text/csv",
+            "text/html",
+            "text/plain",
+            "text/tab-separated-values");
+
     private static final List<String> STATE = List.of(
             "temperature",
             "pressure",
@@ -54,11 +68,15 @@ final class RandomRequests {
      * A request.
      *
      * @param body of a POST, empty for a GET
+     * @param accept media types of the client, empty for none
      */
-    record Request(String target, String body) {
+    record Request(String target, String body, String accept) {
         @Override
         public String toString() {
-            return (body.isEmpty() ? "GET " : "POST ") + target + (body.isEmpty() ? "" : "  " + body);
+            return (body.isEmpty() ? "GET " : "POST ")
+                    + target
+                    + (accept.isEmpty() ? "" : "  Accept: " + accept)
+                    + (body.isEmpty() ? "" : "  " + body);
         }
     }
 
@@ -81,14 +99,14 @@ final class RandomRequests {
             default -> changedQuery();
         };
         // A space or a control character would end the request line, which is no longer a request.
-        return new Request(target.replaceAll("[^\\x21-\\x7e]", ""), "");
+        return new Request(target.replaceAll("[^\\x21-\\x7e]", ""), "", accept());
     }
 
     Request body() {
         Body example = texts.any(bodies);
         if (texts.chance(0.3)) {
             String text = texts.garbled(example.text());
-            return new Request(example.path(), text.isEmpty() ? "{" : text);
+            return new Request(example.path(), text.isEmpty() ? "{" : text, accept());
         }
         JsonNode tree = example.tree().deepCopy();
         int changes = 1 + random.nextInt(3);
@@ -96,10 +114,18 @@ final class RandomRequests {
             change(tree);
         }
         try {
-            return new Request(example.path(), MAPPER.writeValueAsString(tree));
+            return new Request(example.path(), MAPPER.writeValueAsString(tree), accept());
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private String accept() {
+        if (texts.chance(0.7)) {
+            return "";
+        }
+        String types = texts.any(ACCEPT) + (texts.chance(0.3) ? ";q=0.5, " + texts.any(ACCEPT) : "");
+        return texts.chance(0.1) ? texts.garbled(types).replaceAll("[^\\x20-\\x7e]", "") : types;
     }
 
     private String garbledQuery() {

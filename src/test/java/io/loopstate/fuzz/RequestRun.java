@@ -87,7 +87,7 @@ final class RequestRun {
         for (int i = 0; i < TRIES; i++) {
             long begin = System.nanoTime();
             try {
-                HttpReply reply = connection.send(request.target(), request.body());
+                HttpReply reply = connection.send(request.target(), request.body(), request.accept());
                 long took = System.nanoTime() - begin;
                 byStatus.computeIfAbsent(reply.status(), key -> new AtomicLong())
                         .incrementAndGet();

@@ -23,9 +23,10 @@ public final class HttpConnection implements Closeable {
     }
 
     /** Sends a GET, or with a body a POST, and waits for the reply; anew where the connection had been closed meanwhile. */
-    public HttpReply send(String target, String body) throws IOException {
+    public HttpReply send(String target, String body, String accept) throws IOException {
         byte[] content = body.getBytes(StandardCharsets.UTF_8);
         String head = (body.isEmpty() ? "GET " : "POST ") + target + " HTTP/1.1\r\nHost: localhost\r\n"
+                + (accept.isEmpty() ? "" : "Accept: " + accept + "\r\n")
                 + (body.isEmpty() ? "" : "Content-Type: application/json\r\nContent-Length: " + content.length + "\r\n")
                 + "\r\n";
         boolean fresh = socket == null;

@@ -9,6 +9,7 @@ import io.loopstate.web.form.LayoutReader;
 import io.loopstate.web.form.Negotiation;
 import io.loopstate.web.form.Renderer;
 import io.loopstate.web.mapping.Pictures;
+import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Occurrence;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemException;
@@ -66,14 +67,14 @@ public class FormFilters {
     @ServerRequestFilter(preMatching = true)
     public Optional<Response> choose(ContainerRequestContext request) {
         String path = path(request);
+        List<MediaType> acceptable = acceptable(request);
         if (!path.startsWith(VERSION_PREFIX)) {
             return Optional.empty();
         }
         Map<String, List<String>> parameters = request.getUriInfo().getQueryParameters();
         String form = "";
         if (!OWN_FORMS.contains(path)) {
-            Optional<Form> accepted =
-                    Negotiation.form(request.getAcceptableMediaTypes(), parameters.containsKey("pick"));
+            Optional<Form> accepted = Negotiation.form(acceptable, parameters.containsKey("pick"));
             // A form by name beats what is accepted; where neither fits, the platform refuses.
             if (accepted.isPresent() || parameters.containsKey("format")) {
                 LayoutReader.Choice choice = LayoutReader.read(parameters, accepted.orElse(Form.JSON));
@@ -101,6 +102,19 @@ public class FormFilters {
                         .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
                         .build())
                 : Optional.empty();
+    }
+
+    /** The platform takes a header that it cannot read for a defect of its own. */
+    private static List<MediaType> acceptable(ContainerRequestContext request) {
+        try {
+            return request.getAcceptableMediaTypes();
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(
+                    ProblemKind.INVALID_REQUEST,
+                    Fault.parameter(HttpHeaders.ACCEPT, "unreadable-header", "This header is no list of media types.")
+                            .withGot(request.getHeaderString(HttpHeaders.ACCEPT))
+                            .withAllowed("media types with commas between, such as application/json"));
+        }
     }
 
     /** Sends a request for a picture to where pictures are drawn; what is not drawn is refused where it is. */

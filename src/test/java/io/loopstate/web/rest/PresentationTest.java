@@ -71,6 +71,14 @@ class PresentationTest {
                 .header("Content-Type", equalTo(contentType));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"", "/v1/version", "/v1/refrigerants?units=SI", "/"})
+    void acceptThatCannotBeReadIsTheClientsFault(String path) {
+        RawHttp.Reply reply = RawHttp.send(server, "GET", path.isEmpty() ? STATE : path, "Accept: text/plain/html;q");
+        assertThat(reply.status()).isEqualTo(400);
+        assertThat(reply.body()).contains("\"Accept\"", "unreadable-header", "text/plain/html;q");
+    }
+
     @Test
     void plainTextIsAcceptedWhereAValueIsPicked() {
         given().accept("text/plain")

@@ -40,6 +40,18 @@ class WorkersTest {
         assertThat(thread(state("\"R-421A\""))).contains("eventloop");
     }
 
+    /** The first of each makes the lines. */
+    @Test
+    void statesThatAreSearchedForRunOnWorkers() {
+        String query = "/v1/properties/state?refrigerant=R-424A&density=10+kg_per_m3&specificEntropy=1.9+kJ_per_kg_K";
+        String body =
+                "{\"refrigerant\":\"R-424A\",\"density\":\"10 kg_per_m3\",\"specificEntropy\":\"1.9 kJ_per_kg_K\"}";
+        for (int i = 0; i < 2; i++) {
+            assertThat(thread(get(query))).doesNotContain("eventloop");
+            assertThat(thread(post("/v1/properties/state", body))).doesNotContain("eventloop");
+        }
+    }
+
     @Test
     void compositionsAlwaysRunOnWorkers() {
         String components =

@@ -10,6 +10,8 @@ public final class Require {
     private static final double SMALLEST = 1e-15;
 
     private static final double LARGEST = 1e15;
+    /** The same of an efficiency. */
+    private static final double LEAST_EFFICIENCY = 1e-6;
 
     private Require() {}
 
@@ -40,12 +42,19 @@ public final class Require {
         check(Double.isFinite(value), input, "The value must be a number.", value, Double.NaN, Double.NaN);
     }
 
-    /** Above 0 to 1. */
+    /** One millionth to 1. */
     public static void efficiency(String input, double value) {
         check(value > 0 && value <= 1, input, "An efficiency is above 0 and at most 1.", value, 0, 1);
+        check(
+                value >= LEAST_EFFICIENCY,
+                input,
+                "Nothing is as inefficient: check the number.",
+                value,
+                LEAST_EFFICIENCY,
+                1);
     }
 
-    /** Above 0 to 1, where given. */
+    /** As above, where given. */
     public static void efficiency(String input, OptionalDouble value) {
         value.ifPresent(number -> efficiency(input, number));
     }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -63,6 +64,15 @@ class AbsurdNumbersTest {
             assertThat(fault.get("pointer").asText()).as(answer.body()).isEqualTo("#" + pointer);
             assertThat(fault.get("code").asText()).isEqualTo("impossible-value");
         }
+    }
+
+    @Test
+    void efficiencyThatNothingHasIsRefusedAtItsField() {
+        JsonNode request = request("heat-rejection/balance", "good");
+        ((ObjectNode) request.at("/machine")).put("motorEfficiency", 1e-306);
+        Answer answer = answer("heat-rejection/balance", request);
+        assertThat(answer.status()).as(answer.body()).isEqualTo(422);
+        assertThat(answer.json().at("/errors/0/pointer").asText()).isEqualTo("#/machine/motorEfficiency");
     }
 
     /** The range of dew points ends at 130 K; with less water air counts as dry. */

@@ -9,26 +9,36 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Random requests against the running service: none ends in a defect, takes longer than a second, holds a number that is none or
- * tells of the inside; and the heap does not grow.
+ * Random requests against the running service: none ends in a defect, takes too long, holds a number that is none or tells of the
+ * inside; and the heap does not grow.
  */
 @QuarkusTest
 class FuzzedRequestsTest {
     private static final int FEWEST = 10_000;
     private static final int CONNECTIONS = 4;
+    private static final long SECOND = 1_000_000_000;
     private static final long MEGABYTE = 1 << 20;
     private static final long GROWTH = 48 * MEGABYTE;
 
     @TestHTTPResource
     URI server;
 
-    /** The first half makes what is kept: lines of refrigerants, a bounded number of compositions. */
+    /** In every build, with patience for a busy machine. */
+    @Test
+    void some() throws InterruptedException {
+        run(FEWEST, 1, 10 * SECOND);
+    }
+
+    /** With a seed of its own, and no reply later than a second. */
     @Test
     @Tag("fuzz")
     void many() throws InterruptedException {
-        int requests = Integer.getInteger("fuzz.requests", FEWEST);
-        long seed = Long.getLong("fuzz.seed", 1L);
-        RequestRun run = new RequestRun(server);
+        run(Integer.getInteger("fuzz.requests", FEWEST), Long.getLong("fuzz.seed", 1L), SECOND);
+    }
+
+    /** The first half makes what is kept: lines of refrigerants, a bounded number of compositions. */
+    private void run(int requests, long seed, long longest) throws InterruptedException {
+        RequestRun run = new RequestRun(server, longest);
         long begin = System.nanoTime();
         run.run(seed, requests / 2, CONNECTIONS);
         long before = used();
@@ -36,7 +46,7 @@ class FuzzedRequestsTest {
         long after = used();
         System.out.printf(
                 "%s, %d s, heap %d MB, then %d MB%n",
-                run, (System.nanoTime() - begin) / 1_000_000_000, before / MEGABYTE, after / MEGABYTE);
+                run, (System.nanoTime() - begin) / SECOND, before / MEGABYTE, after / MEGABYTE);
         assertThat(run.findings()).isEmpty();
         // Each half is divided between the connections, and what is left over is not sent.
         assertThat(run.requests()).isGreaterThanOrEqualTo(requests - 2L * CONNECTIONS);

@@ -100,6 +100,6 @@ public class JsonBodyReader implements ServerMessageBodyReader<Object> {
     private static ProblemException missing() {
         Fault fault = Fault.at(Pointer.ROOT, "missing-body", "A JSON body is required.")
                 .withAllowed("a JSON object, as the contract at /q/openapi shows it");
-        return new ProblemException(ProblemKind.INVALID_REQUEST, fault);
+        return ProblemException.invalid(fault);
     }
 }

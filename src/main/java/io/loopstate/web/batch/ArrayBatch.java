@@ -40,7 +40,7 @@ public final class ArrayBatch {
             Fault fault = Fault.at(Pointer.ROOT, "wrong-type", "The body has the wrong type.")
                     .withAllowed("an array of rows")
                     .withHint("One row alone is an array too: put [ ] around it.");
-            throw new ProblemException(ProblemKind.INVALID_REQUEST, fault);
+            throw ProblemException.invalid(fault);
         }
         if (body.size() > mostRows) {
             Fault fault = Fault.at(Pointer.ROOT, "too-many-rows", "The array has too many rows.")

@@ -130,24 +130,26 @@ public final class CsvFormat implements RowFormat {
 
     private CsvHead head(List<Row> rows) {
         if (rows.isEmpty()) {
-            throw refusal(Fault.request("missing-body", "A table needs a head."));
+            throw ProblemException.invalid(Fault.request("missing-body", "A table needs a head."));
         }
         if (rows.get(0).tooLong()) {
-            throw refusal(Fault.request("row-too-long", "The head of the table is longer than a row may be.")
-                    .withAllowed("at most " + longestRow + " bytes"));
+            throw ProblemException.invalid(
+                    Fault.request("row-too-long", "The head of the table is longer than a row may be.")
+                            .withAllowed("at most " + longestRow + " bytes"));
         }
         try {
             List<String> cells = text.cells(rows.get(0));
             if (cells.size() > mostColumns) {
-                throw refusal(Fault.request("too-many-columns", "The table has too many columns.")
+                throw ProblemException.invalid(Fault.request("too-many-columns", "The table has too many columns.")
                         .withGot(cells.size() + " columns")
                         .withAllowed("at most " + mostColumns));
             }
             return CsvHead.of(query.operation(), cells, query.columns(), query.pass());
         } catch (CsvParseException e) {
-            throw refusal(Fault.request("unreadable-row", CsvText.UNREADABLE));
+            throw ProblemException.invalid(Fault.request("unreadable-row", CsvText.UNREADABLE));
         } catch (CharacterCodingException e) {
-            throw refusal(Fault.request("unreadable-row", CsvText.NOT_TEXT).withHint(CsvText.HOW_TO_SAVE));
+            throw ProblemException.invalid(
+                    Fault.request("unreadable-row", CsvText.NOT_TEXT).withHint(CsvText.HOW_TO_SAVE));
         }
     }
 
@@ -230,9 +232,5 @@ public final class CsvFormat implements RowFormat {
 
     private static Outcome refused(List<String> cells, ProblemKind kind, String code, String detail) {
         return Outcome.refused(cells, Problem.of(kind, List.of(Fault.request(code, detail))));
-    }
-
-    private static ProblemException refusal(Fault fault) {
-        return new ProblemException(ProblemKind.INVALID_REQUEST, fault);
     }
 }

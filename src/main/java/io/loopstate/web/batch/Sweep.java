@@ -110,7 +110,7 @@ public final class Sweep {
     /** All rows are held until the last is there, so that what they may hold together is bounded. */
     private void refuseTooMany(int values, int points) {
         if ((long) values * points > bounds.values()) {
-            throw SweepQuery.refusal(
+            throw ProblemException.invalid(
                     Fault.at(Pointer.child(Pointer.ROOT, "pick"), "too-many-values", "The table has too many values.")
                             .withGot(values + " values at each of " + points + " points")
                             .withAllowed("at most " + bounds.values() + " together")
@@ -124,7 +124,7 @@ public final class Sweep {
             values.refuseAbsent();
         } catch (ProblemException e) {
             Fault fault = e.problem().errors().get(0);
-            throw SweepQuery.refusal(fault.atParameter(null).atPointer(Pointer.child(Pointer.ROOT, "pick")));
+            throw ProblemException.invalid(fault.atParameter(null).atPointer(Pointer.child(Pointer.ROOT, "pick")));
         }
     }
 

@@ -98,7 +98,7 @@ public record SweepQuery(
     private static void shape(JsonNode body) {
         List<Fault> faults = new ArrayList<>();
         if (!body.isObject()) {
-            throw refusal(Fault.at(Pointer.ROOT, "wrong-type", "The body has the wrong type.")
+            throw ProblemException.invalid(Fault.at(Pointer.ROOT, "wrong-type", "The body has the wrong type.")
                     .withAllowed("an object with " + String.join(", ", MEMBERS)));
         }
         body.fieldNames().forEachRemaining(name -> {
@@ -151,7 +151,7 @@ public record SweepQuery(
             VariedInput input = VariedInput.of(operation, body.get("vary").get(i), pointer, decimalComma, mostPoints);
             boolean twice = varied.stream().anyMatch(other -> other.name().equals(input.name()));
             if (twice || input.isIn(body.get("request"))) {
-                throw refusal(Fault.at(pointer, "too-many-inputs", "This input is given twice.")
+                throw ProblemException.invalid(Fault.at(pointer, "too-many-inputs", "This input is given twice.")
                         .withGot(input.name())
                         .withHint(twice ? "Vary it once." : "Leave it out of the request."));
             }
@@ -159,7 +159,7 @@ public record SweepQuery(
             points *= input.values().size();
         }
         if (points > mostPoints) {
-            throw refusal(Fault.at(vary, "too-many-rows", "The table has too many points.")
+            throw ProblemException.invalid(Fault.at(vary, "too-many-rows", "The table has too many points.")
                     .withGot(points + " points")
                     .withAllowed("at most " + mostPoints + " points"));
         }
@@ -168,9 +168,5 @@ public record SweepQuery(
 
     private static Fault at(String member, String code, String detail) {
         return Fault.at(Pointer.child(Pointer.ROOT, member), code, detail);
-    }
-
-    static ProblemException refusal(Fault fault) {
-        return new ProblemException(ProblemKind.INVALID_REQUEST, fault);
     }
 }

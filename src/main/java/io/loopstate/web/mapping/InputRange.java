@@ -34,13 +34,13 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
     List<JsonNode> values(Shape.Member member, int most) {
         QuantityKind kind = member.type() == Double.class ? QuantityKind.RATIO : member.kind();
         if (kind == null) {
-            throw VariedInput.refusal(at("from", "not-applicable", "This input has no range.")
+            throw ProblemException.invalid(at("from", "not-applicable", "This input has no range.")
                     .withHint("Give its values as a list: values."));
         }
         Reading from = reading("from", kind);
         Reading to = reading("to", kind);
         if (kind == QuantityKind.PRESSURE && !from.unit().equals(to.unit())) {
-            throw VariedInput.refusal(at(
+            throw ProblemException.invalid(at(
                             "to", "unit-of-another-kind", "The ends of a range of pressures differ in unit.")
                     .withGot(to.toString())
                     .withAllowed("a pressure in " + from.unit().name())
@@ -52,12 +52,12 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
                 : orNaN(() -> to.in(from.unit(), AIR).value());
         double span = last - from.value();
         if (!Double.isFinite(span)) {
-            throw VariedInput.refusal(
+            throw ProblemException.invalid(
                     at("to", "wrong-value", "The range is too wide.").withGot(to.toString()));
         }
         boolean counted = variable.hasNonNull("count");
         if (variable.hasNonNull("step") == counted) {
-            throw VariedInput.refusal(
+            throw ProblemException.invalid(
                     Fault.at(pointer, counted ? "too-many-inputs" : "missing", "A range needs a step or a count.")
                             .withAllowed("one of step and count"));
         }
@@ -80,7 +80,7 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
     private int count(int most) {
         JsonNode count = variable.get("count");
         if (!count.isInt() || count.intValue() < 2 || count.intValue() > most) {
-            throw VariedInput.refusal(at("count", "wrong-value", "This is no number of values.")
+            throw ProblemException.invalid(at("count", "wrong-value", "This is no number of values.")
                     .withGot(count.asText())
                     .withAllowed("2 to " + most));
         }
@@ -90,7 +90,7 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
     private double steps(double span, double step, int most) {
         double steps = Math.floor(span / step + SLACK);
         if (steps >= most) {
-            throw VariedInput.refusal(at("step", "too-many-rows", "The range has too many values.")
+            throw ProblemException.invalid(at("step", "too-many-rows", "The range has too many values.")
                     .withGot("more than " + most + " values")
                     .withAllowed("at most " + most + " values"));
         }
@@ -103,7 +103,7 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
         double distance =
                 orNaN(() -> Math.abs(from.unit().fromSi(from.toSi(AIR) + step.toSi(AIR), AIR) - from.value()));
         if (!(step.toSi(AIR) > 0) || !(distance > 0)) {
-            throw VariedInput.refusal(at("step", "wrong-value", "A step leads from one value to another.")
+            throw ProblemException.invalid(at("step", "wrong-value", "A step leads from one value to another.")
                     .withGot(step.toString())
                     .withAllowed("above 0, whichever way the range goes"));
         }
@@ -159,7 +159,7 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
             throw new ProblemException(UnitProblems.kind(fault.code()), UnitProblems.fault(given, fault));
         }
         boolean absent = node.isMissingNode() || node.isNull();
-        throw VariedInput.refusal(at(
+        throw ProblemException.invalid(at(
                         member,
                         absent ? "missing" : "wrong-type",
                         absent ? "A range needs from and to, and step or count." : "This value has the wrong type.")

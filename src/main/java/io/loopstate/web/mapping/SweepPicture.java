@@ -77,18 +77,18 @@ public final class SweepPicture {
                 .max(Comparator.comparingInt(
                                 (Integer i) -> varied.get(i).values().size())
                         .thenComparingInt(i -> i))
-                .orElseThrow(() -> VariedInput.refusal(
+                .orElseThrow(() -> ProblemException.invalid(
                         Fault.at(Pointer.child(Pointer.ROOT, "vary"), "not-applicable", "No varied input has an axis.")
                                 .withAllowed("one input at least whose values are numbers in one unit")));
         if (varied.size() > 1 && varied.get(1 - across).values().size() > STYLES.size()) {
-            throw VariedInput.refusal(
+            throw ProblemException.invalid(
                     Fault.at(Pointer.child(Pointer.ROOT, "vary"), "too-many-rows", "The picture has too many lines.")
                             .withGot(varied.get(1 - across).values().size() + " values of "
                                     + varied.get(1 - across).name())
                             .withAllowed("at most " + STYLES.size() + " values of one of the inputs"));
         }
         if (picks.isEmpty()) {
-            throw VariedInput.refusal(
+            throw ProblemException.invalid(
                     Fault.at(Pointer.child(Pointer.ROOT, "pick"), "missing", "A picture shows the picked values.")
                             .withAllowed("1 to " + MOST_PANELS + " values in numbers"));
         }
@@ -103,7 +103,7 @@ public final class SweepPicture {
     public String draw(List<Point> points) {
         List<Plotted> plotted = plotted(points);
         if (plotted.isEmpty() || plotted.size() > MOST_PANELS) {
-            throw VariedInput.refusal(
+            throw ProblemException.invalid(
                     Fault.at(Pointer.child(Pointer.ROOT, "pick"), "wrong-value", "These values make no picture.")
                             .withGot(plotted.size() + " values in numbers")
                             .withAllowed("1 to " + MOST_PANELS + " values in numbers, of points that are not refused"));

@@ -13,7 +13,6 @@ import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Nearest;
 import io.loopstate.web.problem.Pointer;
 import io.loopstate.web.problem.ProblemException;
-import io.loopstate.web.problem.ProblemKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +48,7 @@ public final class VariedInput {
                 variable.path("values").isArray() && variable.get("values").isEmpty();
         boolean list = variable.hasNonNull("values") && !(range && emptyList);
         if (list == range) {
-            throw refusal(Fault.at(
+            throw ProblemException.invalid(Fault.at(
                             pointer,
                             list ? "too-many-inputs" : "missing",
                             "A varied input needs its values, or a range.")
@@ -100,12 +99,12 @@ public final class VariedInput {
 
     private static void names(JsonNode variable, String pointer) {
         if (!variable.isObject()) {
-            throw refusal(Fault.at(pointer, "wrong-type", "A varied input has the wrong type.")
+            throw ProblemException.invalid(Fault.at(pointer, "wrong-type", "A varied input has the wrong type.")
                     .withAllowed("an object with " + String.join(", ", MEMBERS)));
         }
         variable.fieldNames().forEachRemaining(name -> {
             if (!MEMBERS.contains(name)) {
-                throw refusal(
+                throw ProblemException.invalid(
                         Fault.at(Pointer.child(pointer, name), "unknown-name", "There is no member of this name here.")
                                 .withGot(name)
                                 .withAllowed(String.join(", ", MEMBERS))
@@ -123,7 +122,7 @@ public final class VariedInput {
                 .findFirst();
         return member.orElseThrow(() -> {
             List<String> known = List.copyOf(shape.leaves().keySet());
-            return refusal(Fault.at(
+            return ProblemException.invalid(Fault.at(
                             Pointer.child(pointer, "input"),
                             "unknown-input",
                             "The calculation has no input of this name.")
@@ -142,7 +141,7 @@ public final class VariedInput {
                             many ? "too-many-rows" : "wrong-type",
                             many ? "The list has too many values." : "This value has the wrong type.")
                     .withAllowed("an array of 1 to " + most + " values");
-            throw refusal(many ? fault.withGot(values.size() + " values") : fault);
+            throw ProblemException.invalid(many ? fault.withGot(values.size() + " values") : fault);
         }
         List<JsonNode> read = new ArrayList<>();
         values.forEach(value -> read.add(tidy(member, value, mark)));
@@ -171,9 +170,5 @@ public final class VariedInput {
                 .objectNode()
                 .put("value", reading.value())
                 .put("unit", reading.unit().name());
-    }
-
-    static ProblemException refusal(Fault fault) {
-        return new ProblemException(ProblemKind.INVALID_REQUEST, fault);
     }
 }

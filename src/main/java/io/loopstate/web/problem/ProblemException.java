@@ -25,6 +25,11 @@ public final class ProblemException extends RuntimeException {
         this(kind, List.of(fault));
     }
 
+    /** The refusal of a request that cannot be read, for one reason. */
+    public static ProblemException invalid(Fault fault) {
+        return new ProblemException(ProblemKind.INVALID_REQUEST, fault);
+    }
+
     /** The body of the reply. */
     public Problem problem() {
         return problem;

@@ -9,8 +9,9 @@ import java.time.Duration;
  * How much of everything one client, one request and all of them together may take. Every value can be set when the service
  * starts, as a property ({@code loopstate.limits.deadline}) or a variable ({@code LOOPSTATE_LIMITS_DEADLINE}).
  *
- * <p>What a batch, a stream, a table and a sweep may hold is in {@link io.loopstate.wiring.batch.BatchSettings}. Beside these: at most 32 levels of nesting and 100 digits in JSON, 500 rows in a table, 64 compositions of clients' own
- * kept, all of them constants since they are part of what the service promises.
+ * <p>What a batch, a stream, a table and a sweep may hold is in {@link io.loopstate.wiring.batch.BatchSettings}. Beside
+ * these: at most 32 levels of nesting and 100 digits in JSON, 500 rows in a table, 64 compositions of clients' own kept, all
+ * of them constants since they are part of what the service promises.
  */
 @ConfigMapping(prefix = "loopstate.limits")
 public interface Limits {

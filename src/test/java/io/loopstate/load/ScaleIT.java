@@ -94,7 +94,7 @@ class ScaleIT {
                 assertThat(run.answered()).isPositive();
                 one = count == 1 ? run.rate() : one;
                 print(
-                        "%d replica(s) on %d processor(s): %.0f balances/s, %.2f of one; processor time a request: replicas %.2f ms,"
+                        "%d replica(s) on %d processor(s): %.0f requests/s (balances), %.2f of one; processor time a request: replicas %.2f ms,"
                                 + " client and proxy %.2f ms; p50 %.1f ms, p99 %.1f ms",
                         count,
                         Math.min(count, PROCESSORS),

@@ -169,6 +169,11 @@ final class BracketSearch {
 
     /** Where the search ends on a jump, what lies beside it says why. */
     private NoBalance nearestReason(double y) {
+        if (inners.values().stream().allMatch(inner -> inner.reason().isEmpty())) {
+            // Too steep to close in on: the ends of the window tell what the search ran into.
+            inner(window.mostEvaporating());
+            inner(window.least());
+        }
         return inners.values().stream()
                 .filter(inner -> inner.reason().isPresent())
                 .min(Comparator.comparingDouble(inner -> Math.abs(inner.y() - y)))
@@ -223,6 +228,10 @@ final class BracketSearch {
         if (trial.isPresent()
                 && (column.sure() || Math.abs(Column.bounded(trial.get().condenserShare())) <= precision.closed)) {
             return Inner.of(e, trial.get());
+        }
+        if (column.refusal(y).isEmpty()) {
+            column.at(most);
+            column.at(least);
         }
         return column.refusal(y)
                 .map(refusal -> Inner.none(e, NoBalance.compressor(refusal), -FAR))

@@ -84,6 +84,16 @@ class AbsurdNumbersTest {
         assertThat(answer("heat-rejection/coil", request).status()).isEqualTo(200);
     }
 
+    /** So steep that no bracket closes in on a balance: the flow of the cylinders ends first. */
+    @Test
+    void anEvaporatorOfNextToNothingHasNoBalance() {
+        JsonNode request = request("heat-rejection/balance", "good");
+        scale(request, List.of("evaporator", "conductance", "value"), 1e-12);
+        Answer answer = answer("heat-rejection/balance", request);
+        assertThat(answer.status()).as(answer.body()).isEqualTo(422);
+        assertThat(answer.json().at("/errors/0/code").asText()).isEqualTo("no-balance");
+    }
+
     static Stream<String> operations() {
         return Operations.names().stream()
                 .filter(name -> name.startsWith("compression/") || name.startsWith("heat-rejection/"));

@@ -78,11 +78,10 @@ final class CaloricLine {
 
     /** At an internal energy and an entropy, which rises with volume along the line: (ds/dv)_u = p/T. */
     static List<Point> atEnergy(FluidModel fluid, double energy, double entropy) {
-        return overDensity(
-                        fluid,
-                        Caloric.INTERNAL_ENERGY,
-                        energy,
-                        point -> point.temperature() * (Caloric.ENTROPY.of(point) - entropy))
+        ToDoubleFunction<Point> excess = point -> point.temperature() * (Caloric.ENTROPY.of(point) - entropy);
+        return (fluid.fluid() instanceof Blend
+                        ? overPressure(fluid, Caloric.INTERNAL_ENERGY, energy, excess)
+                        : overDensity(fluid, Caloric.INTERNAL_ENERGY, energy, excess))
                 .solve();
     }
 

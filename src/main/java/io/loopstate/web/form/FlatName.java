@@ -11,7 +11,8 @@ public final class FlatName {
     public static String of(List<String> path) {
         StringBuilder name = new StringBuilder();
         for (String part : path) {
-            name.append(name.isEmpty() ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
+            boolean asIs = name.isEmpty() || part.isEmpty();
+            name.append(asIs ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
         }
         return name.toString();
     }

@@ -14,7 +14,7 @@ final class Paths {
     /** One path in every form. */
     private record Forms(String flat, String pointer) {
         static Forms of(String path) {
-            List<String> names = path.isEmpty() ? List.of() : List.of(path.split("\\."));
+            List<String> names = path.isEmpty() ? List.of() : List.of(path.split("\\.", -1));
             String pointer = Pointer.ROOT;
             for (String name : names) {
                 pointer = Pointer.child(pointer, name);

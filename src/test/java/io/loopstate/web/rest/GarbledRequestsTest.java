@@ -46,6 +46,14 @@ class GarbledRequestsTest {
     }
 
     @Test
+    void memberWithoutANameIsUnknown() {
+        String body = "{\"refrigerant\":\"R-134a\",\"temperature\":{\"\":1,\"value\":20,\"unit\":\"degC\"}}";
+        Response reply = Http.post("/v1/properties/saturation", body).extract().response();
+        assertThat(reply.statusCode()).isEqualTo(400);
+        assertThat(reply.asString()).contains("unknown-name", "#/temperature/");
+    }
+
+    @Test
     void garbledQueriesAreAnsweredOrRefused() throws IOException {
         List<Path> files = files(name -> name.endsWith(".url")).stream()
                 .filter(file -> !RoutesTest.WITHOUT_GET.contains(

@@ -109,8 +109,7 @@ public class FormFilters {
         try {
             return request.getAcceptableMediaTypes();
         } catch (IllegalArgumentException e) {
-            throw new ProblemException(
-                    ProblemKind.INVALID_REQUEST,
+            throw ProblemException.invalid(
                     Fault.parameter(HttpHeaders.ACCEPT, "unreadable-header", "This header is no list of media types.")
                             .withGot(request.getHeaderString(HttpHeaders.ACCEPT))
                             .withAllowed("media types with commas between, such as application/json"));

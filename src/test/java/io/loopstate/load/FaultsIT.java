@@ -147,7 +147,7 @@ class FaultsIT {
                 proxy.add(third.server());
                 Client.Run after = new Client(proxy.server(), STATE).run(CONNECTIONS, 2);
                 assertThat(after.failed() + after.shed()).isZero();
-                assertThat(third.metric("loopstate_requests_seconds_count{operation=\"properties/state\""))
+                assertThat(third.metric("loopstate_requests_seconds_count", "operation=\"properties/state\""))
                         .isPositive();
             }
         }

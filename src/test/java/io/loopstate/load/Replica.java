@@ -3,6 +3,7 @@ package io.loopstate.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.loopstate.testing.HttpReply;
+import io.loopstate.testing.Metrics;
 import java.io.BufferedInputStream;
 import java.io.File;
 import java.io.IOException;
@@ -219,14 +220,9 @@ final class Replica implements AutoCloseable {
         }
     }
 
-    /** Sum of a metric over its labels that begin so. */
-    double metric(String beginning) throws IOException {
-        return send(Client.get("/metrics"))
-                .text()
-                .lines()
-                .filter(line -> line.startsWith(beginning))
-                .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))
-                .sum();
+    /** The sum of a metric over all series that have these labels, each written {@code name="value"}. */
+    double metric(String name, String... labels) throws IOException {
+        return Metrics.sumOf(send(Client.get("/metrics")).text(), name, labels);
     }
 
     private Path proc(String name) {

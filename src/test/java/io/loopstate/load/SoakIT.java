@@ -106,7 +106,7 @@ class SoakIT {
     private static double heap(Replica replica) throws IOException, InterruptedException {
         String jcmd = Path.of(System.getProperty("java.home"), "bin", "jcmd").toString();
         Programs.run(jcmd, String.valueOf(replica.pid()), "GC.run");
-        return replica.metric("jvm_memory_used_bytes{area=\"heap\"") / MEGABYTE;
+        return replica.metric("jvm_memory_used_bytes", "area=\"heap\"") / MEGABYTE;
     }
 
     private static double mean(List<Interval> intervals, ToDoubleFunction<Interval> figure) {

@@ -8,17 +8,25 @@ public final class Metrics {
 
     /** All lines that are no comments. */
     public static List<String> lines() {
-        return Http.get("/metrics")
-                .extract()
-                .asString()
-                .lines()
-                .filter(line -> !line.startsWith("#"))
-                .toList();
+        return lines(Http.get("/metrics").extract().asString());
+    }
+
+    private static List<String> lines(String metrics) {
+        return metrics.lines().filter(line -> !line.startsWith("#")).toList();
     }
 
     /** The sum of a metric over all series that have these labels, each written {@code name="value"}; 0 where there is none. */
     public static double sum(String name, String... labels) {
-        return lines().stream()
+        return sum(lines(), name, labels);
+    }
+
+    /** The same of metrics that another service has told. */
+    public static double sumOf(String metrics, String name, String... labels) {
+        return sum(lines(metrics), name, labels);
+    }
+
+    private static double sum(List<String> lines, String name, String... labels) {
+        return lines.stream()
                 .filter(line -> line.startsWith(name + '{') || line.startsWith(name + ' '))
                 .filter(line -> List.of(labels).stream().allMatch(line::contains))
                 .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(' ') + 1)))

@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleSupplier;
 
 /**
@@ -140,20 +141,11 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
         JsonNode node = variable.path(member);
         Given given = new Given(node, Place.body(Pointer.child(pointer, member)));
         try {
-            Reading read = node.isTextual()
-                    ? QuantityParser.parse(kind, node.textValue(), mark)
-                    : node.isNumber()
-                            ? QuantityParser.parse(kind, node.doubleValue(), null)
-                            : node.path("value").isNumber()
-                                    ? QuantityParser.parse(
-                                            kind,
-                                            node.get("value").doubleValue(),
-                                            node.path("unit").textValue())
-                                    : null;
-            if (read != null) {
+            Optional<Reading> read = parsed(node, kind);
+            if (read.isPresent()) {
                 // What lies below absolute zero is refused here.
-                read.toSi(AIR);
-                return read;
+                read.get().toSi(AIR);
+                return read.get();
             }
         } catch (UnitFault fault) {
             throw new ProblemException(UnitProblems.kind(fault.code()), UnitProblems.fault(given, fault));
@@ -164,6 +156,21 @@ record InputRange(JsonNode variable, String pointer, DecimalMark mark) {
                         absent ? "missing" : "wrong-type",
                         absent ? "A range needs from and to, and step or count." : "This value has the wrong type.")
                 .withAllowed("text such as \"30 degC\", or {\"value\": number, \"unit\": text}"));
+    }
+
+    /** Empty where the node has another type. */
+    private Optional<Reading> parsed(JsonNode node, QuantityKind kind) {
+        if (node.isTextual()) {
+            return Optional.of(QuantityParser.parse(kind, node.textValue(), mark));
+        }
+        if (node.isNumber()) {
+            return Optional.of(QuantityParser.parse(kind, node.doubleValue(), null));
+        }
+        JsonNode value = node.path("value");
+        return value.isNumber()
+                ? Optional.of(QuantityParser.parse(
+                        kind, value.doubleValue(), node.path("unit").textValue()))
+                : Optional.empty();
     }
 
     private Fault at(String member, String code, String detail) {

@@ -78,16 +78,17 @@ final class SuiteReader {
         Optional<JsonNode> request = node.member("request", JsonNodeType.OBJECT);
         Optional<String> problem = problem(node);
         OptionalInt status = status(node);
-        boolean withoutValues = problem.isPresent() || status.isPresent();
-        if (node.member("expect").isEmpty() && !withoutValues) {
+        Optional<JsonNode> expect = node.member("expect");
+        boolean otherwise = problem.isPresent() || status.isPresent();
+        if (expect.isEmpty() && !otherwise) {
             node.fault("missing", "Nothing is expected of this case.", "expect, expectProblem or expectedStatus");
         }
-        List<Expected> expected = withoutValues
-                        && node.member("expect")
-                                .filter(list -> list.isArray() && list.isEmpty())
-                                .isPresent()
-                ? List.of()
-                : expected(node);
+        // An empty list is one that is not given, where something else is expected.
+        boolean none = otherwise
+                && expect.isPresent()
+                && expect.get().isArray()
+                && expect.get().isEmpty();
+        List<Expected> expected = none ? List.of() : expected(node);
         return operation.isPresent() && id.isPresent() && request.isPresent()
                 ? Optional.of(new Case(id.get(), operation.get(), request.get(), expected, problem, status))
                 : Optional.empty();

@@ -60,6 +60,9 @@ public final class WaterVapor {
      * fw5 and fi5 (from memory), made for -40 to 50 degC; beyond that the value at the end is kept, which at 85 degC meets the
      * saturated air of ASHRAE Fundamentals 2017, table 2, to 0.4 % of the enthalpy.
      *
+     * <p>The factors of ice and of water differ by up to 6.3e-5 at the triple point, so that within 8e-4 K of it two states may have the same
+     * wet bulb and relative humidity.
+     *
      * @param temperature K
      * @param pressure Pa
      */

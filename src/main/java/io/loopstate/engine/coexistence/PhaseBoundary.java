@@ -15,6 +15,8 @@ import io.loopstate.engine.numerics.ChebyshevPieces;
  * through the highest temperature and pressure, where the edge turns back. They are kept as Chebyshev series in s.
  */
 public final class PhaseBoundary {
+    /** How far, in ln p, the lines may lead past the critical point; ten times what they do where they meet in it. */
+    private static final double MEETING = 1e-6;
     /** Furthest that solving for a point may move it. */
     private static final double SAME = 1e-3;
 
@@ -44,6 +46,7 @@ public final class PhaseBoundary {
         middle = BoundaryMiddle.of(branches);
         temperature = middle.line(point -> Math.log(point.temperature()));
         pressure = middle.line(point -> Math.log(point.pressure()));
+        requireMeeting();
         incipient = new ChebyshevPieces[feed.size()];
         for (int i = 0; i < incipient.length; i++) {
             int component = i;
@@ -51,6 +54,15 @@ public final class PhaseBoundary {
         }
         polishedAbove = middle.converged() ? Double.POSITIVE_INFINITY : NEAR_TOP * Math.exp(temperature.top());
         oneLiquidAbove = SecondLiquid.highestTemperature(this);
+    }
+
+    /** A mixture with water may have a critical point off its lines, which then end in none or in another. */
+    private void requireMeeting() {
+        double past = pressure.at(Math.log(critical().density()))
+                - Math.log(critical().pressure());
+        if (middle.ends().isEmpty() && !(Math.abs(past) <= MEETING)) {
+            throw EngineException.of(ErrorCode.NOT_CONVERGED, "the lines lead past the critical point");
+        }
     }
 
     /** The mixture. */

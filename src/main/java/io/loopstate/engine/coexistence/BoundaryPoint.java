@@ -48,6 +48,11 @@ public final class BoundaryPoint {
         return incipient[i] / incipientDensity();
     }
 
+    /** How different both phases are, by their densities. */
+    double contrast() {
+        return Math.abs(Math.log(density / incipientDensity()));
+    }
+
     /** Whether the overall composition is the denser of the two phases, so that bubbles form. */
     public boolean bubble() {
         return density > incipientDensity();

@@ -22,8 +22,12 @@ final class SplitSolver {
     private static final double LAST_STEP = 1e-8;
 
     private static final double ROUNDING = 1e-7;
-    /** Phases closer to each other than this are one and the same. */
-    private static final double TRIVIAL = 1e-5;
+    /** Close to the critical point the rounding of the equations is magnified: they are satisfied, and steps go on. */
+    private static final double SATISFIED = 1e-12;
+
+    private static final double MAGNIFIED = 1e-5;
+    /** Phases closer to each other than this may be one and the same, since they satisfy the equations to their rounding. */
+    private static final double TRIVIAL = 1e-3;
     /** Overshoot of the vapor fraction by rounding. */
     private static final double EDGE = 1e-9;
 
@@ -65,11 +69,9 @@ final class SplitSolver {
             MixturePhase l = feed.phase(t, Amounts.exp(liquid));
             MixturePhase v = feed.phase(t, Amounts.exp(vapor));
             fill(a, b, logT, beta, l, v);
+            double residual = largest(b);
             LinearSystem.solve(a, b);
-            double size = 0;
-            for (double step : b) {
-                size = Math.max(size, Math.abs(step));
-            }
+            double size = largest(b);
             if (!(size < Double.POSITIVE_INFINITY)) {
                 Iteration.DIVISION.gaveUp(k + 1);
                 return Optional.empty();
@@ -84,7 +86,8 @@ final class SplitSolver {
                 liquid[i] += damping * b[2 + i];
                 vapor[i] += damping * b[2 + n + i];
             }
-            if (size <= LAST_STEP || size <= ROUNDING && size > 0.5 * previous) {
+            double rounding = residual <= SATISFIED ? MAGNIFIED : ROUNDING;
+            if (size <= LAST_STEP || size <= rounding && size > 0.5 * previous) {
                 Iteration.DIVISION.converged(k + 1);
                 boolean inside = moved >= -EDGE && moved <= 1 + EDGE;
                 return inside ? finish(logT, beta, Amounts.exp(liquid), Amounts.exp(vapor)) : Optional.empty();
@@ -93,6 +96,14 @@ final class SplitSolver {
         }
         Iteration.DIVISION.gaveUp(MAX_ITERATIONS);
         return Optional.empty();
+    }
+
+    private static double largest(double[] values) {
+        double largest = 0;
+        for (double value : values) {
+            largest = Math.max(largest, Math.abs(value));
+        }
+        return largest;
     }
 
     /** Columns: ln T, vapor fraction, ln of the liquid's amounts, ln of the vapor's amounts. */

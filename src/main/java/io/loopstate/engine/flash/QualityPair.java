@@ -59,12 +59,9 @@ final class QualityPair {
 
     private static Roots.ValueSlope slope(
             FluidModel fluid, double quality, ToDoubleFunction<Point> property, double value, double x, double end) {
-        double back = Math.min(x + STEP, end);
-        double front = back - STEP;
+        double beside = x + (x + STEP <= end ? STEP : -STEP);
         double here = property.applyAsDouble(at(fluid, quality, x));
-        double slope =
-                (property.applyAsDouble(at(fluid, quality, back)) - property.applyAsDouble(at(fluid, quality, front)))
-                        / STEP;
+        double slope = (property.applyAsDouble(at(fluid, quality, beside)) - here) / (beside - x);
         return new Roots.ValueSlope(here - value, slope);
     }
 }

@@ -2,18 +2,21 @@ package io.loopstate.engine.coexistence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import io.loopstate.engine.eos.MixtureModel;
 import io.loopstate.engine.eos.MixturePhase;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.fluid.Accuracy;
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.fluid.Composition;
 import io.loopstate.engine.fluid.Mixture;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The kept lines against the conditions of equilibrium that they stand for. */
 class PhaseBoundaryTest {
@@ -50,6 +53,78 @@ class PhaseBoundaryTest {
                     .isInstanceOf(EngineException.class)
                     .hasMessageContaining("false phase");
         }
+    }
+
+    /** Found at random: a critical point off the lines, of two liquids or of the water alone, was taken for their meeting. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "R-1233zd(E)/718/365mfc/143a (94.1/0.6/2.2/3.1)",
+                "R-718/245ca (18.4/81.6)",
+                "R-C270/718 (67.3/32.7)",
+                "R-717/7146 (79.3/20.7)"
+            })
+    void linesThatDoNotMeetAreRefused(String notation) {
+        Mixture mixture = Catalog.bundled().mixture(Composition.parse(notation));
+        assertThatThrownBy(() -> boundary(mixture))
+                .isInstanceOf(EngineException.class)
+                .hasMessageContaining("past the critical point");
+    }
+
+    /** Below and above the critical temperature: phases that differ, with the quality or the volume they were asked for. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "R-470A",
+                "R-22/245fa/610 (27.5/50.3/22.2)",
+                "R-1224yd(Z)/41 (50.6/49.4)",
+                "R-170/50 (14.8/85.2)",
+                "R-1123/1336mzz(Z)/1336mzz(E) (33.1/27.8/39.1)",
+                "R-E170/50 (55/45)"
+            })
+    void phasesNearTheCriticalPointAreToldApart(String notation) {
+        PhaseBoundary boundary = boundary(
+                Composition.looksLike(notation)
+                        ? Catalog.bundled().mixture(Composition.parse(notation))
+                        : Catalog.bundled().mixture(notation).orElseThrow());
+        MixtureSplit division = new MixtureSplit(boundary);
+        double critical = boundary.critical().temperature();
+        for (double quality : new double[] {0.01, 0.1, 0.3911, 0.5, 0.6}) {
+            double last = 0;
+            for (double below = MixtureSplit.CRITICAL_TEMPERATURES; below < 0.01; below *= 1.5) {
+                Split split = division.at(
+                        SplitVariable.TEMPERATURE, critical * (1 - below), SplitVariable.QUALITY, quality, quality);
+                assertEquilibrium(boundary.feed(), split);
+                double contrast = split.liquid().density() / split.vapor().density() - 1;
+                assertThat(contrast).as("%s below at %s", below, quality).isGreaterThan(last);
+                last = contrast;
+            }
+        }
+        for (double share = 0.1; share < 1; share += 0.2) {
+            double t = critical + share * (boundary.maxTemperature() - critical);
+            double dense = 1 / boundary.atTemperature(t, true).density();
+            double thin = 1 / boundary.atTemperature(t, false).density();
+            double volume = dense + share * (thin - dense);
+            Split split = division.at(SplitVariable.TEMPERATURE, t, SplitVariable.VOLUME, volume, share);
+            assertEquilibrium(boundary.feed(), split);
+            assertThat(split.density() * volume).isCloseTo(1, within(FUGACITIES));
+            assertThat(split.liquid().density()).isGreaterThan(split.vapor().density());
+        }
+    }
+
+    private static void assertEquilibrium(Feed feed, Split split) {
+        MixturePhase liquid = feed.phase(split.temperature(), split.liquidAmounts());
+        MixturePhase vapor = feed.phase(split.temperature(), split.vaporAmounts());
+        double mass = 0;
+        for (int i = 0; i < feed.size(); i++) {
+            assertThat(liquid.logFugacity(i)).isCloseTo(vapor.logFugacity(i), within(FUGACITIES));
+            double whole = split.mix(liquid.moleFraction(i), vapor.moleFraction(i));
+            assertThat(whole).isCloseTo(feed.moleFraction(i), within(FUGACITIES));
+            mass += split.vaporFraction()
+                    * vapor.moleFraction(i)
+                    * feed.component(i).molarMass();
+        }
+        assertThat(mass / feed.molarMass()).isCloseTo(split.quality(), within(FUGACITIES));
     }
 
     private static PhaseBoundary boundary(Mixture mixture) {

@@ -1,6 +1,7 @@
 package io.loopstate.engine.flash;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.loopstate.engine.coexistence.PhaseBoundary;
 import io.loopstate.engine.error.EngineException;
@@ -8,10 +9,14 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Catalog;
+import io.loopstate.engine.fluid.Composition;
+import io.loopstate.engine.fluid.Mixture;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -54,6 +59,37 @@ class BlendPairsTest {
         assertThat(refused)
                 .as("refused, since another state that fits lies at the critical point")
                 .isLessThanOrEqualTo(2);
+    }
+
+    /** Pairs found by random requests, which did not converge; the state has both inputs, or the refusal is the right one. */
+    @ParameterizedTest
+    @CsvSource({
+        "R-22/245fa/610 (27.5/50.3/22.2), VAPOR_QUALITY, 0.0249, SPECIFIC_INTERNAL_ENERGY, 419085, 404.23",
+        "R-1224yd(Z)/41 (50.6/49.4), VAPOR_QUALITY, 0.4274, SPECIFIC_ENTHALPY, 470811, OUT_OF_RANGE",
+        "R-170/50 (14.8/85.2), VAPOR_QUALITY, 0.25188, SPECIFIC_ENTROPY, 3991.45, NO_SUCH_STATE",
+        "R-C318/1270/7146 (92.9/4.2/2.9), SPECIFIC_ENTROPY, 414.69, SPECIFIC_INTERNAL_ENERGY, 218616, NO_SUCH_STATE",
+        "R-470A, VAPOR_QUALITY, 0.3911, SPECIFIC_ENTHALPY, -368394, NO_SUCH_STATE",
+    })
+    void pairsFoundAtRandom(String name, Variable a, double x, Variable b, double y, String outcome) {
+        Equilibrium equilibrium = equilibrium(name);
+        try {
+            State state = equilibrium.state(a, x, b, y);
+            assertThat(StateInputs.value(state, a)).isCloseTo(x, within(1e-9 * Math.abs(x)));
+            assertThat(StateInputs.value(state, b)).isCloseTo(y, within(1e-9 * Math.abs(y)));
+            assertThat(state.temperature()).isCloseTo(Double.parseDouble(outcome), within(0.01));
+        } catch (EngineException e) {
+            assertThat(e.code().name()).isEqualTo(outcome);
+        }
+    }
+
+    private static Equilibrium equilibrium(String name) {
+        Equilibria equilibria = new Equilibria();
+        if (Composition.looksLike(name)) {
+            Mixture mixture = Catalog.bundled().mixture(Composition.parse(name));
+            return equilibria.of(mixture, Equilibria.defaultReference(equilibria.blend(mixture)));
+        }
+        Refrigerant refrigerant = Catalog.bundled().refrigerant(name).orElseThrow();
+        return equilibria.of(refrigerant, Equilibria.defaultReference(refrigerant));
     }
 
     private static List<State> states(Blend blend, Equilibrium equilibrium) {

@@ -1,5 +1,7 @@
 package io.loopstate.engine.coexistence;
 
+import io.loopstate.engine.error.EngineException;
+import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.numerics.ChebyshevPieces;
 import io.loopstate.engine.numerics.Roots;
 
@@ -14,6 +16,13 @@ final class BoundaryLine {
     private static final double TOLERANCE = 1e-13;
     private static final double FIRST_WIDTH = 0.05;
     private static final double ROOT = 1e-15;
+    /** Difference (of logarithms) up to which a place on the inverse is taken as it is. */
+    private static final double EXACT = 1e-9;
+
+    /** The same up to which it is corrected. */
+    private static final double NEAR = 1e-3;
+
+    private static final int STEPS = 4;
 
     private final Branches branches;
     private final ChebyshevPieces inverse;
@@ -113,9 +122,25 @@ final class BoundaryLine {
         return branches.values().at(s);
     }
 
-    /** The place of a value (its logarithm) below the top. */
+    /**
+     * The place of a value (its logarithm) below the top.
+     *
+     * @throws EngineException OUT_OF_RANGE where the line has more than one such place on a side or none, so that the inverse
+     *     is no function, as at a second liquid
+     */
     double place(double value, boolean dense) {
         double x = Math.sqrt(Math.max(branches.top() - value, 0));
-        return inverse.at(dense ? x : -x);
+        double s = inverse.at(dense ? x : -x);
+        double off = at(s) - value;
+        for (int k = 0; k < STEPS && Math.abs(off) > EXACT && Math.abs(off) < NEAR; k++) {
+            s -= off / branches.slopes().at(s);
+            off = at(s) - value;
+        }
+        if (Math.abs(off) <= EXACT) {
+            return s;
+        }
+        throw EngineException.of(
+                ErrorCode.OUT_OF_RANGE,
+                "the bubble or dew line of this mixture turns back here, probably at a second liquid, and is not computed");
     }
 }

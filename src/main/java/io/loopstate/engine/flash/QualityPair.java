@@ -25,6 +25,8 @@ final class QualityPair {
         double top = quality == 0 || quality == 1
                 ? Coexistence.CLOSEST
                 : fluid.coexistence().closestToCritical();
+        // refuses a line whose cold end has two liquids before it is gone along
+        at(fluid, quality, end);
         requireOutsideGap(fluid, quality, property, value, top);
         // over x = sqrt(1 - T/Tc), in which the lines are smooth up to the critical point
         return RootScan.roots(

@@ -71,6 +71,18 @@ class PhaseBoundaryTest {
                 .hasMessageContaining("past the critical point");
     }
 
+    /** The bubble line of this mixture has a lowest pressure, below which and beside which its inverse is no function. */
+    @Test
+    void aPressureOnALineThatTurnsBackIsRefused() {
+        PhaseBoundary boundary =
+                boundary(Catalog.bundled().mixture(Composition.parse("R-C318/236ea/14 (49.2/41/9.8)")));
+        assertThatThrownBy(() -> boundary.atPressure(0.8 * boundary.critical().pressure(), true))
+                .isInstanceOf(EngineException.class)
+                .hasMessageContaining("turns back");
+        BoundaryPoint above = boundary.atPressure(0.95 * boundary.critical().pressure(), true);
+        assertEquilibrium(boundary.feed(), above);
+    }
+
     /** Below and above the critical temperature: phases that differ, with the quality or the volume they were asked for. */
     @ParameterizedTest
     @ValueSource(

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -30,24 +29,33 @@ final class Blends {
     private final Catalog catalog;
     private final MixtureReader reader;
     private final Map<String, JsonObject> entries = new LinkedHashMap<>();
-    private final Map<String, JsonObject> figures = new LinkedHashMap<>();
     /** Designations by the components' shares, whatever their order. */
-    private final Map<String, String> byComposition = new HashMap<>();
+    private final Map<Map<String, Double>, String> byComposition = new HashMap<>();
 
     private final Map<String, Mixture> mixtures = new ConcurrentHashMap<>();
     private final Map<String, Blend> loaded = new ConcurrentHashMap<>();
+    private final Function<String, JsonObject> resource;
+    /** One file, by blend; read when a blend is first asked for, which no start waits for. */
+    private final Map<String, Map<String, JsonObject>> figures = new ConcurrentHashMap<>();
 
     Blends(Catalog catalog, Function<String, JsonObject> resource) {
         this.catalog = catalog;
+        this.resource = resource;
         reader = new MixtureReader(
                 resource.apply("binary-pairs.json"),
                 resource.apply("departure-functions.json"),
                 resource.apply("pair-notes.json"));
         resource.apply("blends.json").objects("blends").forEach(b -> {
             entries.put(b.text("designation"), b);
-            byComposition.put(key(shares(b)), b.text("designation"));
+            byComposition.put(shares(b), b.text("designation"));
         });
-        resource.apply("figures.json").objects("blends").forEach(b -> figures.put(b.text("designation"), b));
+    }
+
+    private Map<String, JsonObject> figures() {
+        return figures.computeIfAbsent(
+                "figures.json",
+                file -> resource.apply(file).objects("blends").stream()
+                        .collect(Collectors.toUnmodifiableMap(b -> b.text("designation"), b -> b)));
     }
 
     Collection<String> designations() {
@@ -70,24 +78,18 @@ final class Blends {
     }
 
     private static Map<String, Double> shares(JsonObject blend) {
-        Map<String, Double> shares = new TreeMap<>();
+        Map<String, Double> shares = new HashMap<>();
         blend.objects("components").forEach(c -> shares.put(c.text("designation"), c.number("massFraction")));
         return shares;
     }
 
-    private static String key(Map<String, Double> shares) {
-        return shares.entrySet().stream()
-                .map(share -> share.getKey() + ' ' + Composition.decimal(share.getValue()))
-                .collect(Collectors.joining("/"));
-    }
-
     boolean hasFigures(String designation) {
-        return figures.containsKey(designation);
+        return figures().containsKey(designation);
     }
 
     /** A catalogued blend; empty where its model gives no phase boundary. */
     Optional<Blend> blend(String designation) {
-        return Optional.ofNullable(figures.get(designation))
+        return Optional.ofNullable(figures().get(designation))
                 .map(f -> loaded.computeIfAbsent(designation, d -> new Blend(mixture(d), List.of(), figures(f))));
     }
 
@@ -116,7 +118,7 @@ final class Blends {
     Mixture mixture(Composition composition) {
         requireNumber(composition);
         List<Fluid> fluids = new ArrayList<>();
-        Map<String, Double> shares = new TreeMap<>();
+        Map<String, Double> shares = new HashMap<>();
         for (int i = 0; i < composition.designations().size(); i++) {
             Fluid fluid = component(composition.designations().get(i));
             double share = share(fluid, composition.massFractions().get(i));
@@ -131,7 +133,7 @@ final class Blends {
             fluids.add(fluid);
         }
         requireWhole(composition);
-        String known = byComposition.get(key(shares));
+        String known = byComposition.get(shares);
         if (known != null) {
             return mixture(known);
         }

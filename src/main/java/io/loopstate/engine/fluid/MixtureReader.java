@@ -17,7 +17,7 @@ final class MixtureReader {
     /** Both designations, the one of the pair's order first. */
     private record Key(String first, String second) {}
 
-    private record Pair(JsonObject json, Optional<String> note) {}
+    private record Pair(JsonObject json, Citation source, Optional<String> note) {}
 
     private final Map<Key, Pair> pairs = new HashMap<>();
     private final Map<String, List<ResidualTerm>> departures = new HashMap<>();
@@ -26,7 +26,12 @@ final class MixtureReader {
         departures
                 .objects("departures")
                 .forEach(d -> this.departures.put(d.text("name"), TermReader.residual(d.objects("terms"))));
-        pairs.objects("pairs").forEach(p -> this.pairs.put(key(p), new Pair(p, Optional.empty())));
+        JsonObject sources = pairs.object("sources");
+        for (JsonObject pair : pairs.objects("pairs")) {
+            JsonObject source = sources.object(pair.text("source"));
+            Citation citation = new Citation(source.text("citation"), source.optionalText("doi"));
+            this.pairs.put(key(pair), new Pair(pair, citation, Optional.empty()));
+        }
         notes.objects("notes").forEach(this::annotate);
     }
 
@@ -38,7 +43,7 @@ final class MixtureReader {
         if (pair == null) {
             throw new IllegalArgumentException("a note on the pair " + key + ", which has no parameters");
         }
-        pairs.put(known, new Pair(pair.json(), Optional.of(note.text("note"))));
+        pairs.put(known, new Pair(pair.json(), pair.source(), Optional.of(note.text("note"))));
     }
 
     private static Key key(JsonObject json) {
@@ -111,14 +116,13 @@ final class MixtureReader {
 
     private static PairOrigin origin(Pair pair, String first, String second) {
         JsonObject json = pair.json();
-        JsonObject source = json.object("source");
         boolean estimated = json.flag("estimated");
         return new PairOrigin(
                 first,
                 second,
                 estimated ? Basis.ESTIMATED : Basis.FITTED,
                 estimated ? json.optionalText("rule") : Optional.empty(),
-                Optional.of(new Citation(source.text("citation"), source.optionalText("doi"))),
+                Optional.of(pair.source()),
                 pair.note());
     }
 }

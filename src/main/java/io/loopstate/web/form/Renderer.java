@@ -40,6 +40,13 @@ public final class Renderer {
         };
     }
 
+    /** The one number that is asked for, as text; empty where that takes the whole reply. */
+    public static Optional<String> number(Layout layout, Object reply) {
+        return layout.form() == Form.TXT && layout.picks().size() == 1
+                ? PickedNumber.of(reply, layout.picks().get(0)).map(layout::text)
+                : Optional.empty();
+    }
+
     /** A refusal as text in the form of the reply. */
     public static String refusal(Layout layout, Problem problem) {
         String text = inline(problem);

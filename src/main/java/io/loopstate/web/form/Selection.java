@@ -19,7 +19,7 @@ import java.util.stream.StreamSupport;
 /** Chooses the values of a reply that are to be written. */
 public final class Selection {
     /** Members that a reply rests on rather than consists of; their values are chosen by pointer or full name only. */
-    private static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
+    static final Set<String> TRUST = Set.of("working", "basis", "warnings", "cautions");
 
     private static final String WARNINGS = "warnings";
     private static final String ENGINE_VERSION = "engineVersion";

@@ -4,7 +4,9 @@ import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Refrigerant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
@@ -20,7 +22,13 @@ final class Cautions {
                     + "leak repair duties for systems with 15 lb or more of a refrigerant of a global warming potential above "
                     + "53 from 2026-01-01. European Union: Regulation (EU) 2024/573.");
 
-    private Cautions() {}
+    private final SafetyGroups groups;
+    /** Those of refrigerants on file, by designation. */
+    private final Map<String, List<String>> onFile = new ConcurrentHashMap<>();
+
+    Cautions(SafetyGroups groups) {
+        this.groups = groups;
+    }
 
     static List<String> withoutRefrigerant() {
         return ALWAYS;
@@ -38,9 +46,12 @@ final class Cautions {
     }
 
     /** The cautions for a refrigerant; of a client's own composition the groups of the components are all there is. */
-    static List<String> of(Refrigerant refrigerant, SafetyGroups groups) {
+    List<String> of(Refrigerant refrigerant) {
         Optional<SafetyGroups.Entry> group = groups.of(refrigerant.designation());
-        if (group.isPresent() || !(refrigerant instanceof Blend blend)) {
+        if (group.isPresent()) {
+            return onFile.computeIfAbsent(refrigerant.designation(), designation -> of(group));
+        }
+        if (!(refrigerant instanceof Blend blend)) {
             return of(group);
         }
         String components = blend.mixture().components().stream()

@@ -159,7 +159,7 @@ public final class Input<T> {
 
     /** Exactly one of these members has to be given. */
     void exactlyOne(String... paths) {
-        if (Arrays.stream(paths).noneMatch(this::given)) {
+        if (noneGiven(paths)) {
             faults.add(
                     ProblemKind.INVALID_REQUEST,
                     source.missing(paths[0])
@@ -167,6 +167,16 @@ public final class Input<T> {
                             .withAllowed("exactly one of " + names(paths)));
         }
         atMost(1, paths);
+    }
+
+    /** Without a stream, since every request is asked this several times. */
+    private boolean noneGiven(String... paths) {
+        for (String path : paths) {
+            if (given(path)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Exactly so many of these members have to be given. */

@@ -24,7 +24,7 @@ final class QuerySource implements Source {
 
     @Override
     public Optional<Given> value(String path) {
-        List<String> values = parameters.get(Paths.flat(path));
+        List<String> values = parameters.isEmpty() ? null : parameters.get(Paths.flat(path));
         return values == null || values.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Given(TextNode.valueOf(values.get(0)), place(path)));

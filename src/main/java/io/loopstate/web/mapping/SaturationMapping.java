@@ -50,7 +50,7 @@ public final class SaturationMapping {
                 out.of(QuantityKind.SPECIFIC_ENERGY, saturation.latentHeat()),
                 phase(input, result.firstVapor()),
                 phase(input, result.firstLiquid()),
-                trust.working(input, PropertySteps.saturation(input.equilibrium(), atPressure, saturation)),
+                trust.working(input, () -> PropertySteps.saturation(input.equilibrium(), atPressure, saturation)),
                 trust.basisWithTransport(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));

@@ -49,7 +49,7 @@ public final class StateMapping {
     private static StateReply reply(Input<StateRequest> input, StateQuery.Result result, Trust trust) {
         return new StateReply(
                 States.of(input.output(), result.state(), result.superheat(), result.subcooling(), result.transport()),
-                trust.working(input, PropertySteps.state(input.equilibrium(), given(input), result)),
+                trust.working(input, () -> PropertySteps.state(input.equilibrium(), given(input), result)),
                 trust.basisWithTransport(input),
                 trust.warnings(input, result.findings()),
                 trust.cautions(input));

@@ -27,6 +27,7 @@ import io.loopstate.web.dto.WorkingTerm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /** What every reply carries so that it can be trusted: basis, warnings, cautions, working. */
 public final class Trust {
@@ -41,12 +42,12 @@ public final class Trust {
                     "A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527, enhancement factor (from memory)", null));
 
     private final String engineVersion;
-    private final SafetyGroups safetyGroups;
+    private final Cautions cautions;
 
     /** For replies of an engine of this version. */
     public Trust(String engineVersion, SafetyGroups safetyGroups) {
         this.engineVersion = engineVersion;
-        this.safetyGroups = safetyGroups;
+        cautions = new Cautions(safetyGroups);
     }
 
     /** The basis of a reply without transport properties. */
@@ -165,12 +166,12 @@ public final class Trust {
     }
 
     List<String> cautions(Input<?> input) {
-        return Cautions.of(input.equilibrium().refrigerant(), safetyGroups);
+        return cautions.of(input.equilibrium().refrigerant());
     }
 
     /** The cautions for a refrigerant beside the one that the request is about. */
     List<String> cautions(Equilibrium equilibrium) {
-        return Cautions.of(equilibrium.refrigerant(), safetyGroups);
+        return cautions.of(equilibrium.refrigerant());
     }
 
     /** The cautions of a reply that is about no refrigerant. */
@@ -180,12 +181,17 @@ public final class Trust {
 
     /** The steps of the engine after those that made absolute pressures; {@code null} where nobody asked. */
     List<WorkingStep> working(Input<?> input, List<Step> steps) {
+        return working(input, () -> steps);
+    }
+
+    /** As above, of steps that are made only where somebody asked. */
+    List<WorkingStep> working(Input<?> input, Supplier<List<Step>> steps) {
         if (!input.explain()) {
             return null;
         }
         List<WorkingStep> working = new ArrayList<>();
         input.readings().forEach((path, reading) -> absolutePressure(input, path, reading, working));
-        steps.forEach(step -> working.add(step(input, step)));
+        steps.get().forEach(step -> working.add(step(input, step)));
         return working;
     }
 

@@ -167,6 +167,11 @@ public class FormFilters {
             if (plain(layout)) {
                 return entity;
             }
+            Optional<String> number = Renderer.number(layout, entity);
+            if (number.isPresent()) {
+                response.setEntity(number.get(), NONE, mediaType(layout.form()));
+                return response.getEntity();
+            }
             JsonNode tree = mapper.valueToTree(entity);
             if (layout.form() == Form.JSON) {
                 response.setEntity(Renderer.rounded(tree, layout), NONE, mediaType(Form.JSON));

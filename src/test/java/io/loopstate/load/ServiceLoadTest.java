@@ -6,8 +6,11 @@ import io.loopstate.testing.ReadyMadeResource;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
+import java.io.IOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +78,35 @@ class ServiceLoadTest {
         ReadyMadeResource.keep("number", reply);
         Client real = new Client(server, Client.get(target));
         compare(name, real, new Client(server, Client.get("/testing/ready/number?" + query)), reply.length);
+    }
+
+    /** Four times as many requests as can be answered: most are refused, and the others do not suffer. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "balance, /v1/heat-rejection/balance, heat-rejection-balance/good",
+        "reading with many inputs, /v1/cycle-points/readings, cycle-points-readings/good",
+    })
+    void overload(String name, String path, String example) throws InterruptedException, IOException {
+        byte[] body = Files.readAllBytes(Path.of("examples/requests", example + ".request.json"));
+        Client client = new Client(server, Client.post(path, body));
+        client.run(CONNECTIONS, WARM_UP);
+        for (int round = 0; round < ROUNDS; round++) {
+            Client.Run capacity = client.run(CONNECTIONS, SECONDS);
+            Client.Run four = client.run(CROWD, 2 * SECONDS, 4 * capacity.rate());
+            assertThat(capacity.failed() + four.failed())
+                    .as("neither answered nor refused cleanly")
+                    .isZero();
+            print(
+                    "%-20s capacity %6.0f/s; sent %6.0f/s: answered %6.0f/s (%.0f %% of capacity), refused %6.0f/s, p50 %.0f p99 %.0f ms",
+                    name,
+                    capacity.rate(),
+                    (four.answered() + four.shed()) / four.seconds(),
+                    four.rate(),
+                    100 * four.rate() / capacity.rate(),
+                    four.shed() / four.seconds(),
+                    four.milliseconds(0.5),
+                    four.milliseconds(0.99));
+        }
     }
 
     private static void compare(String name, Client real, Client ready, int bytes) throws InterruptedException {

@@ -10,6 +10,7 @@ import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import io.restassured.response.ValidatableResponse;
 import java.util.Locale;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,6 +24,14 @@ class WorkersTest {
 
     private static final String STATE = "/v1/properties/state?temperature=300+K&pressure=1+bar_a&refrigerant=";
     private static final String BODY = "{\"temperature\":\"300 K\",\"pressure\":\"1 bar_a\",\"refrigerant\":%s}";
+
+    @ConfigProperty(name = "quarkus.thread-pool.max-threads")
+    int threads;
+
+    @Test
+    void fourWorkersForEachProcessor() {
+        assertThat(threads).isEqualTo(4 * Runtime.getRuntime().availableProcessors());
+    }
 
     /** One pure and one blend. */
     @ParameterizedTest

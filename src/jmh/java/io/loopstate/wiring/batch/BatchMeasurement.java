@@ -2,9 +2,6 @@ package io.loopstate.wiring.batch;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.loopstate.engine.flash.Equilibria;
-import io.loopstate.engine.fluid.Catalog;
-import io.loopstate.engine.transport.TransportLibrary;
 import io.loopstate.web.batch.Answered;
 import io.loopstate.web.batch.BatchQuery;
 import io.loopstate.web.batch.JsonRows;
@@ -14,14 +11,9 @@ import io.loopstate.web.batch.RowFormat;
 import io.loopstate.web.batch.RowSplitter;
 import io.loopstate.web.batch.Tally;
 import io.loopstate.web.mapping.Exchange;
-import io.loopstate.web.mapping.Refrigerants;
-import io.loopstate.web.mapping.RequestReader;
-import io.loopstate.web.mapping.SafetyGroups;
-import io.loopstate.web.mapping.Trust;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
-import io.loopstate.wiring.Constraints;
-import io.loopstate.wiring.JsonSettings;
+import io.loopstate.wiring.Assembly;
 import io.vertx.core.Vertx;
 import io.vertx.core.http.HttpServer;
 import io.vertx.ext.web.Router;
@@ -48,7 +40,7 @@ import java.util.concurrent.Executors;
  * <p>{@code java -Xmx128m -cp ... io.loopstate.wiring.batch.BatchMeasurement 100000}
  */
 public final class BatchMeasurement {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final ObjectMapper MAPPER = Assembly.mapper();
     private static final int THREADS = Runtime.getRuntime().availableProcessors();
 
     private BatchMeasurement() {}
@@ -97,13 +89,7 @@ public final class BatchMeasurement {
     /** The argument is the number of rows. */
     public static void main(String... arguments) throws IOException, InterruptedException, ExecutionException {
         int rows = arguments.length == 0 ? 100_000 : Integer.parseInt(arguments[0]);
-        new JsonSettings().customize(MAPPER);
-        Catalog catalog = Catalog.bundled();
-        Exchange exchange = new Exchange(
-                new RequestReader(
-                        new Refrigerants(catalog, new Equilibria(), new TransportLibrary(catalog)),
-                        Constraints.validator()),
-                new Trust("measured", SafetyGroups.bundled()));
+        Exchange exchange = Assembly.exchange();
         BatchQuery query = BatchQuery.read(Map.of(), List.of(), exchange);
         RowFormat real =
                 new NdjsonFormat(new JsonRows(MAPPER, exchange, query, 65_536, ProblemMappers::ofCalculation), 65_536);

@@ -22,6 +22,8 @@ public final class PhaseBoundary {
 
     /** Share of the highest temperature from which on non-analytic terms slow the convergence of a series. */
     private static final double NEAR_TOP = 0.95;
+    /** How close, as a share of the critical temperature, rounding may make a sound phase look unstable. */
+    private static final double EDGE_OF_STABILITY = 1e-3;
     /** Keeps the rounding of a place on the series off a gap. */
     private static final double WITHIN = 1 - 1e-6;
 
@@ -146,6 +148,21 @@ public final class PhaseBoundary {
                 : BoundarySolver.solve(feed, condition, value, point)
                         .filter(p -> Math.abs(p.density() / point.density() - 1) < SAME)
                         .orElse(point);
+    }
+
+    /**
+     * Refuses a point whose incipient phase is a false one, on a loop of the equation of state; close to the critical point, where a
+     * sound phase is at the edge of stability, it is not asked.
+     *
+     * @throws EngineException OUT_OF_RANGE
+     */
+    public void requireSound(BoundaryPoint point) {
+        double t = point.temperature();
+        boolean critical = Math.abs(t / critical().temperature() - 1) < EDGE_OF_STABILITY;
+        if (!critical && !feed.phase(t, point.incipient()).locallyStable()) {
+            throw EngineException.of(
+                    ErrorCode.OUT_OF_RANGE, "the model of this mixture has a false phase here in place of a liquid");
+        }
     }
 
     private BoundaryPoint at(double s) {

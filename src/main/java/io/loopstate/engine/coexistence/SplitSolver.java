@@ -90,7 +90,10 @@ final class SplitSolver {
             if (size <= LAST_STEP || size <= rounding && size > 0.5 * previous) {
                 Iteration.DIVISION.converged(k + 1);
                 boolean inside = moved >= -EDGE && moved <= 1 + EDGE;
-                return inside ? finish(logT, beta, Amounts.exp(liquid), Amounts.exp(vapor)) : Optional.empty();
+                // equations of state have false phases on their loops
+                return inside && l.locallyStable() && v.locallyStable()
+                        ? finish(logT, beta, Amounts.exp(liquid), Amounts.exp(vapor))
+                        : Optional.empty();
             }
             previous = size;
         }

@@ -204,6 +204,28 @@ public final class MixturePhase {
         return -density * whole.dt;
     }
 
+    /**
+     * Whether no small part of the phase gains by becoming denser or richer in a component: the derivatives of the fugacities with
+     * the amounts are positive definite, as Cholesky's factors tell.
+     */
+    public boolean locallyStable() {
+        int n = x.length;
+        double[][] factor = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                double sum = (i == j ? 1 : 0) + Math.sqrt(x[i] * x[j]) * second[i * n + j];
+                for (int k = 0; k < j; k++) {
+                    sum -= factor[i][k] * factor[j][k];
+                }
+                if (i == j && !(sum > 0)) {
+                    return false;
+                }
+                factor[i][j] = i == j ? Math.sqrt(sum) : sum / factor[j][j];
+            }
+        }
+        return true;
+    }
+
     /** Molar properties of the phase. */
     public MolarState state() {
         double value = -Math.log(density);

@@ -50,7 +50,9 @@ final class BlendDome implements Dome {
         return edges(boundary.atPressure(p, true), boundary.atPressure(p, false));
     }
 
-    private static Edges edges(BoundaryPoint dense, BoundaryPoint thin) {
+    private Edges edges(BoundaryPoint dense, BoundaryPoint thin) {
+        boundary.requireSound(dense);
+        boundary.requireSound(thin);
         return new Edges(
                 dense.temperature(),
                 dense.pressure(),

@@ -42,7 +42,10 @@ final class FluidModels {
         boolean pure = fluid.kind() == Refrigerant.Kind.PURE;
         Dome dome = pure ? new SaturationCurve(fluid) : new PseudoPureDome(fluid);
         Coexistence coexistence = pure ? new LeverRule() : new NoCoexistence();
-        double highest = fluid.maxMolarDensity().orElseGet(() -> densest(fluid, fluid.model(), dome));
+        double highest = fluid.maxMolarDensity().orElseGet(() -> densest(
+                fluid,
+                fluid.model(),
+                dome.atTemperature(fluid.minSaturationTemperature()).liquidDensity()));
         double tMin = fluid.limits().minTemperature();
         MolarState coldest =
                 fluid.model().isotherm(tMin).state(dome.atTemperature(tMin).liquidDensity());
@@ -54,13 +57,15 @@ final class FluidModels {
     private static FluidModel blend(Blend blend, PhaseBoundary boundary) {
         HelmholtzModel model = boundary.feed().merged();
         Dome dome = new BlendDome(boundary);
+        double liquid =
+                boundary.atTemperature(blend.minSaturationTemperature(), true).density();
         Coexistence coexistence = new BlendCoexistence(boundary, new MixtureSplit(boundary), 0, 0);
         return new FluidModel(
                 blend,
                 model,
                 dome,
                 coexistence,
-                DENSITY_MARGIN * densest(blend, model, dome),
+                DENSITY_MARGIN * densest(blend, model, liquid),
                 false,
                 new IsobarStarts());
     }
@@ -114,11 +119,10 @@ final class FluidModels {
                 : OptionalDouble.empty();
     }
 
-    /** Density at the lowest temperature and highest pressure, or where the isotherm stops rising before that. */
-    private static double densest(Refrigerant fluid, HelmholtzModel model, Dome dome) {
-        double t = fluid.minSaturationTemperature();
-        Isotherm isotherm = model.isotherm(t);
-        double density = dome.atTemperature(t).liquidDensity();
+    /** Density at the lowest temperature and highest pressure, or where the isotherm stops rising before that; from the saturated liquid on. */
+    private static double densest(Refrigerant fluid, HelmholtzModel model, double liquid) {
+        Isotherm isotherm = model.isotherm(fluid.minSaturationTemperature());
+        double density = liquid;
         Isotherm.Pressure p = isotherm.pressure(density);
         while (p.value() < fluid.limits().maxPressure() && p.slope() > 0) {
             density *= 1.01;

@@ -124,6 +124,32 @@ class PhaseBoundaryTest {
         }
     }
 
+    /** The model has a false phase beside the liquid, with equal fugacities; along a quality the pressure jumped to it and back. */
+    @Test
+    void falsePhasesAreNotTakenForLiquids() {
+        PhaseBoundary boundary = boundary(Catalog.bundled().mixture(Composition.parse("R-1224yd(Z)/41 (50.6/49.4)")));
+        MixtureSplit division = new MixtureSplit(boundary);
+        double last = 0;
+        for (double t = 184; t <= 230; t += 1) {
+            Split split = division.at(SplitVariable.TEMPERATURE, t, SplitVariable.QUALITY, 0.4274, 0.4274);
+            assertEquilibrium(boundary.feed(), split);
+            assertThat(split.liquid().pressureByDensity()).isPositive();
+            double step = split.pressure() / last;
+            assertThat(last == 0 ? 1.05 : step).as("%s K", t).isBetween(1.02, 1.08);
+            last = split.pressure();
+        }
+    }
+
+    @Test
+    void falsePhasesOnALineAreRefused() {
+        PhaseBoundary boundary = boundary(Catalog.bundled().mixture(Composition.parse("R-718/141b (12.4/87.6)")));
+        double critical = boundary.critical().temperature();
+        boundary.requireSound(boundary.atTemperature(0.95 * critical, true));
+        assertThatThrownBy(() -> boundary.requireSound(boundary.atTemperature(0.95 * critical, false)))
+                .isInstanceOf(EngineException.class)
+                .hasMessageContaining("false phase");
+    }
+
     private static void assertEquilibrium(Feed feed, Split split) {
         MixturePhase liquid = feed.phase(split.temperature(), split.liquidAmounts());
         MixturePhase vapor = feed.phase(split.temperature(), split.vaporAmounts());

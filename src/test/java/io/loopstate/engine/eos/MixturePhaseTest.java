@@ -121,4 +121,27 @@ class MixturePhaseTest {
             assertThat(phase.internalEnergyByAmount(i)).isCloseTo(energy, within(1e-2));
         }
     }
+
+    /** By definition: where pressure falls as density rises a phase divides; a thin gas and the liquid do not. */
+    @Test
+    void phasesBetweenTheSpinodalsAreUnstable() {
+        double sum = AMOUNTS[0] + AMOUNTS[1] + AMOUNTS[2];
+        double[] x = {AMOUNTS[0] / sum, AMOUNTS[1] / sum, AMOUNTS[2] / sum};
+        assertThat(model.phase(T, scaled(x, 10)).locallyStable()).isTrue();
+        assertThat(model.phase(T, AMOUNTS).locallyStable()).isTrue();
+        int falling = 0;
+        for (double density = 500; density < sum; density += 250) {
+            if (model.at(x).isotherm(T).pressure(density).slope() < 0) {
+                assertThat(model.phase(T, scaled(x, density)).locallyStable())
+                        .as("%s mol/m3", density)
+                        .isFalse();
+                falling++;
+            }
+        }
+        assertThat(falling).isPositive();
+    }
+
+    private static double[] scaled(double[] x, double density) {
+        return new double[] {x[0] * density, x[1] * density, x[2] * density};
+    }
 }

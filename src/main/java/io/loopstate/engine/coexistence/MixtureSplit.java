@@ -20,6 +20,8 @@ public final class MixtureSplit {
     private static final double ROUNDING = 1e-9;
     /** How far, relative, the density of a phase may lie beyond its densities at both ends. */
     private static final double BEYOND = 0.15;
+    /** The same beyond which a liquid is looked at more closely. */
+    private static final double USUAL = 0.01;
 
     /** How close to the critical temperature, as a share of it, liquid and vapor can be told apart; found by trial. */
     public static final double CRITICAL_TEMPERATURES = 2e-4;
@@ -50,8 +52,8 @@ public final class MixtureSplit {
         Search search = new Search(feed, fixed, fixedValue, second, value);
         return search.at(value, line.at(Math.max(0, Math.min(1, share))))
                 .filter(line::holds)
-                .filter(this::settled)
-                .or(() -> search.along(line).filter(this::settled))
+                .filter(split -> settled(line, split))
+                .or(() -> search.along(line).filter(split -> settled(line, split)))
                 .orElseThrow(() -> refusal(isotherm, fixedValue));
     }
 
@@ -73,9 +75,10 @@ public final class MixtureSplit {
                 ErrorCode.NOT_CONVERGED, "division into liquid and vapor at " + value + (isotherm ? " K" : " Pa"));
     }
 
-    /** Whether the liquid is one liquid; where there may be two the equations have further solutions. */
-    private boolean settled(Split split) {
-        return split.temperature() >= boundary.oneLiquidAbove() || split.liquidStable();
+    /** Whether the liquid is one liquid; where there may be two, or none as dense as this, the equations have further solutions. */
+    private boolean settled(Line line, Split split) {
+        boolean usual = split.temperature() >= boundary.oneLiquidAbove() && line.liquidBetween(split, USUAL);
+        return usual || split.liquidStable();
     }
 
     /** Starting values between the two points of the boundary. */
@@ -102,8 +105,12 @@ public final class MixtureSplit {
             return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING)
                     && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING)
                     && split.liquid().density() > split.vapor().density()
-                    && between(split.liquid().density(), density(dense, true), density(thin, true), BEYOND)
+                    && liquidBetween(split, BEYOND)
                     && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND);
+        }
+
+        boolean liquidBetween(Split split, double beyond) {
+            return between(split.liquid().density(), density(dense, true), density(thin, true), beyond);
         }
 
         private static boolean between(double value, double a, double b, double beyond) {

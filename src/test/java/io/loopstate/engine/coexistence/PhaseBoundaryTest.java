@@ -165,7 +165,7 @@ class PhaseBoundaryTest {
         assertThat(mass / feed.molarMass()).isCloseTo(split.quality(), within(FUGACITIES));
     }
 
-    private static PhaseBoundary boundary(Mixture mixture) {
+    static PhaseBoundary boundary(Mixture mixture) {
         List<Feed.Component> components = mixture.components().stream()
                 .map(Mixture.Component::fluid)
                 .map(f -> new Feed.Component(

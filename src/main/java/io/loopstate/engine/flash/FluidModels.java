@@ -42,10 +42,11 @@ final class FluidModels {
         boolean pure = fluid.kind() == Refrigerant.Kind.PURE;
         Dome dome = pure ? new SaturationCurve(fluid) : new PseudoPureDome(fluid);
         Coexistence coexistence = pure ? new LeverRule() : new NoCoexistence();
-        double highest = fluid.maxMolarDensity().orElseGet(() -> densest(
-                fluid,
-                fluid.model(),
-                dome.atTemperature(fluid.minSaturationTemperature()).liquidDensity()));
+        double highest = fluid.maxMolarDensity()
+                .orElseGet(() -> densest(
+                        fluid,
+                        fluid.model(),
+                        dome.atTemperature(fluid.minSaturationTemperature()).liquidDensity()));
         double tMin = fluid.limits().minTemperature();
         MolarState coldest =
                 fluid.model().isotherm(tMin).state(dome.atTemperature(tMin).liquidDensity());

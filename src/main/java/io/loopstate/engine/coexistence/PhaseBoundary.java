@@ -24,6 +24,8 @@ public final class PhaseBoundary {
     private static final double NEAR_TOP = 0.95;
     /** How close, as a share of the critical temperature, rounding may make a sound phase look unstable. */
     private static final double EDGE_OF_STABILITY = 1e-3;
+
+    private static final int SOUNDINGS = 64;
     /** Keeps the rounding of a place on the series off a gap. */
     private static final double WITHIN = 1 - 1e-6;
 
@@ -34,6 +36,7 @@ public final class PhaseBoundary {
     private final BoundaryLine pressure;
     private final ChebyshevPieces[] incipient;
     private final double oneLiquidAbove;
+    private final boolean soundEverywhere;
     /** Temperature above which the series are only close and every point is solved for. */
     private final double polishedAbove;
 
@@ -56,6 +59,7 @@ public final class PhaseBoundary {
         }
         polishedAbove = middle.converged() ? Double.POSITIVE_INFINITY : NEAR_TOP * Math.exp(temperature.top());
         oneLiquidAbove = SecondLiquid.highestTemperature(this);
+        soundEverywhere = soundWhereLookedAt();
     }
 
     /** A mixture with water may have a critical point off its lines, which then end in none or in another. */
@@ -157,11 +161,31 @@ public final class PhaseBoundary {
      * @throws EngineException OUT_OF_RANGE
      */
     public void requireSound(BoundaryPoint point) {
-        double t = point.temperature();
-        boolean critical = Math.abs(t / critical().temperature() - 1) < EDGE_OF_STABILITY;
-        if (!critical && !feed.phase(t, point.incipient()).locallyStable()) {
+        if (!soundEverywhere && !sound(point)) {
             throw EngineException.of(
                     ErrorCode.OUT_OF_RANGE, "the model of this mixture has a false phase here in place of a liquid");
+        }
+    }
+
+    private boolean sound(BoundaryPoint point) {
+        double t = point.temperature();
+        return Math.abs(t / critical().temperature() - 1) < EDGE_OF_STABILITY
+                || feed.phase(t, point.incipient()).locallyStable();
+    }
+
+    /** Looked at once in many places, so that points of a sound boundary, as all of the catalog are, cost no more. */
+    private boolean soundWhereLookedAt() {
+        double highest = Math.min(critical().temperature(), maxTemperature());
+        try {
+            for (int k = 0; k < SOUNDINGS; k++) {
+                double t = minTemperature + (highest - minTemperature) * k / SOUNDINGS;
+                if (!sound(atTemperature(t, true)) || !sound(atTemperature(t, false))) {
+                    return false;
+                }
+            }
+            return true;
+        } catch (EngineException turnsBack) {
+            return false;
         }
     }
 

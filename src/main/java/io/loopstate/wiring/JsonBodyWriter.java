@@ -18,8 +18,8 @@ import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 
 /**
- * Writes JSON bodies, problems whatever form the client accepts, in one piece. The platform's writer sends what is longer than its buffer in chunks, for each of which a
- * worker thread waits.
+ * Writes JSON bodies, problems whatever form the client accepts, in one piece. The platform's writer sends what is longer than its
+ * buffer in chunks, for each of which a worker thread waits.
  */
 @Provider
 @Produces({MediaType.APPLICATION_JSON, Problem.MEDIA_TYPE})

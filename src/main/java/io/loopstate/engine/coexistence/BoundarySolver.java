@@ -52,10 +52,7 @@ final class BoundarySolver {
             equations(whole, incipient, a, b);
             condition(condition, value, logT, logRho, whole, incipient, a[n + 1], b);
             LinearSystem.solve(a, b);
-            double size = 0;
-            for (double step : b) {
-                size = Math.max(size, Math.abs(step));
-            }
+            double size = LinearSystem.largest(b);
             if (!(size < Double.POSITIVE_INFINITY)) {
                 Iteration.BOUNDARY.gaveUp(k + 1);
                 return Optional.empty();

@@ -69,9 +69,9 @@ final class SplitSolver {
             MixturePhase l = feed.phase(t, Amounts.exp(liquid));
             MixturePhase v = feed.phase(t, Amounts.exp(vapor));
             fill(a, b, logT, beta, l, v);
-            double residual = largest(b);
+            double residual = LinearSystem.largest(b);
             LinearSystem.solve(a, b);
-            double size = largest(b);
+            double size = LinearSystem.largest(b);
             if (!(size < Double.POSITIVE_INFINITY)) {
                 Iteration.DIVISION.gaveUp(k + 1);
                 return Optional.empty();
@@ -99,14 +99,6 @@ final class SplitSolver {
         }
         Iteration.DIVISION.gaveUp(MAX_ITERATIONS);
         return Optional.empty();
-    }
-
-    private static double largest(double[] values) {
-        double largest = 0;
-        for (double value : values) {
-            largest = Math.max(largest, Math.abs(value));
-        }
-        return largest;
     }
 
     /** Columns: ln T, vapor fraction, ln of the liquid's amounts, ln of the vapor's amounts. */

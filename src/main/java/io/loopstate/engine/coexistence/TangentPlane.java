@@ -100,10 +100,7 @@ public final class TangentPlane {
             }
             double distance = distance(phase, here, b);
             LinearSystem.solve(a, b);
-            double size = 0;
-            for (double step : b) {
-                size = Math.max(size, Math.abs(step));
-            }
+            double size = LinearSystem.largest(b);
             if (!(size < Double.POSITIVE_INFINITY)) {
                 return 0;
             }

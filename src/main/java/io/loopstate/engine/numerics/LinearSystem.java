@@ -51,4 +51,13 @@ public final class LinearSystem {
             b[i] = sum / a[i][i];
         }
     }
+
+    /** The largest size among the elements of a residual or a step; NaN where one is. */
+    public static double largest(double[] values) {
+        double largest = 0;
+        for (double value : values) {
+            largest = Math.max(largest, Math.abs(value));
+        }
+        return largest;
+    }
 }

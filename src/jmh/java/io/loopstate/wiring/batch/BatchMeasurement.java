@@ -42,6 +42,8 @@ import java.util.concurrent.Executors;
 public final class BatchMeasurement {
     private static final ObjectMapper MAPPER = Assembly.mapper();
     private static final int THREADS = Runtime.getRuntime().availableProcessors();
+    /** The last ones count: rates rise until the compilers are done, for some 500,000 rows. */
+    private static final int ROUNDS = 10;
 
     private BatchMeasurement() {}
 
@@ -105,7 +107,7 @@ public final class BatchMeasurement {
                 .toCompletionStage()
                 .toCompletableFuture()
                 .get();
-        for (int round = 0; round < 3; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
             int count = round == 0 ? rows / 5 : rows;
             Figures ready = run(server.actualPort(), "/ready", count);
             Figures calculated = run(server.actualPort(), "/real", count);

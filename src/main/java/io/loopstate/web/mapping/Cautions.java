@@ -4,9 +4,7 @@ import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.fluid.Refrigerant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /**
@@ -23,8 +21,6 @@ final class Cautions {
                     + "53 from 2026-01-01. European Union: Regulation (EU) 2024/573.");
 
     private final SafetyGroups groups;
-    /** Those of refrigerants on file, by designation. */
-    private final Map<String, List<String>> onFile = new ConcurrentHashMap<>();
 
     Cautions(SafetyGroups groups) {
         this.groups = groups;
@@ -45,13 +41,15 @@ final class Cautions {
         return List.copyOf(cautions);
     }
 
+    /** Whether a refrigerant has a safety group on file, which no composition of a client's own has. */
+    boolean onFile(Refrigerant refrigerant) {
+        return groups.of(refrigerant.designation()).isPresent();
+    }
+
     /** The cautions for a refrigerant; of a client's own composition the groups of the components are all there is. */
     List<String> of(Refrigerant refrigerant) {
         Optional<SafetyGroups.Entry> group = groups.of(refrigerant.designation());
-        if (group.isPresent()) {
-            return onFile.computeIfAbsent(refrigerant.designation(), designation -> of(group));
-        }
-        if (!(refrigerant instanceof Blend blend)) {
+        if (group.isPresent() || !(refrigerant instanceof Blend blend)) {
             return of(group);
         }
         String components = blend.mixture().components().stream()

@@ -42,12 +42,12 @@ public final class Trust {
                     "A. L. Buck, J. Appl. Meteorol. 20 (1981) 1527, enhancement factor (from memory)", null));
 
     private final String engineVersion;
-    private final Cautions cautions;
+    private final Backgrounds backgrounds;
 
     /** For replies of an engine of this version. */
     public Trust(String engineVersion, SafetyGroups safetyGroups) {
         this.engineVersion = engineVersion;
-        cautions = new Cautions(safetyGroups);
+        backgrounds = new Backgrounds(safetyGroups);
     }
 
     /** The basis of a reply without transport properties. */
@@ -103,11 +103,12 @@ public final class Trust {
     }
 
     private Basis basis(Input<?> input, Equilibrium equilibrium, TransportSources transport) {
+        Backgrounds.Background background = backgrounds.of(equilibrium.refrigerant());
         return new Basis(
                 engineVersion,
                 equilibrium.refrigerant().designation(),
-                equationOfState(equilibrium.refrigerant().sources()),
-                BlendModels.of(equilibrium.refrigerant()),
+                background.equation(),
+                background.blend(),
                 transport,
                 ReferencePoint.valueOf(equilibrium.referenceState().name()),
                 atmosphere(input),
@@ -166,12 +167,12 @@ public final class Trust {
     }
 
     List<String> cautions(Input<?> input) {
-        return cautions.of(input.equilibrium().refrigerant());
+        return cautions(input.equilibrium());
     }
 
     /** The cautions for a refrigerant beside the one that the request is about. */
     List<String> cautions(Equilibrium equilibrium) {
-        return cautions.of(equilibrium.refrigerant());
+        return backgrounds.of(equilibrium.refrigerant()).cautions();
     }
 
     /** The cautions of a reply that is about no refrigerant. */

@@ -1,5 +1,6 @@
 package io.loopstate.wiring;
 
+import com.fasterxml.jackson.core.io.NumberOutput;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.loopstate.web.mapping.Exchange;
@@ -11,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.DoubleStream;
+import java.util.stream.StreamSupport;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -23,10 +26,13 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Where the time of a request goes below the server: reading JSON, calculating with both mappings, writing JSON; and a picture. */
+/**
+ * Where the time of a request goes below the server: reading JSON, calculating with both mappings, writing JSON, of which the numbers
+ * alone; and a picture.
+ */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 1)
+@Warmup(iterations = 10, time = 1)
 @Measurement(iterations = 3, time = 1)
 @Fork(1)
 @State(Scope.Thread)
@@ -45,6 +51,7 @@ public class ReplyBenchmark {
     private final byte[][] bodies = new byte[REQUESTS][];
     private final JsonNode[] trees = new JsonNode[REQUESTS];
     private final Object[] replies = new Object[REQUESTS];
+    private final double[][] numbers = new double[REQUESTS][];
     private Operation<?, ?, ?, ?> named;
     /** Temperatures differ from call to call, so that nothing is the same twice. */
     private int turn;
@@ -56,6 +63,7 @@ public class ReplyBenchmark {
             bodies[i] = mapper.writeValueAsBytes(mapper.readTree(request(-20 + i * 0.02, 30 + i * 0.03)));
             trees[i] = mapper.readTree(bodies[i]);
             replies[i] = exchange.answer(named, trees[i], PLAIN);
+            numbers[i] = numbers(mapper.valueToTree(replies[i])).toArray();
         }
     }
 
@@ -66,6 +74,12 @@ public class ReplyBenchmark {
                         + "\"%.3f degC\"},\"superheat\":\"8 K\",\"subcooling\":\"5 K\",\"isentropicEfficiency\":0.7,"
                         + "\"refrigeratingCapacity\":\"3 kW\"}";
         return String.format(Locale.ROOT, form, refrigerant, evaporating, condensing);
+    }
+
+    private static DoubleStream numbers(JsonNode tree) {
+        return tree.isNumber()
+                ? DoubleStream.of(tree.doubleValue())
+                : StreamSupport.stream(tree.spliterator(), false).flatMapToDouble(ReplyBenchmark::numbers);
     }
 
     private int next() {
@@ -86,6 +100,16 @@ public class ReplyBenchmark {
     @Benchmark
     public byte[] write() throws IOException {
         return mapper.writeValueAsBytes(replies[next()]);
+    }
+
+    /** The shortest decimals of all numbers of a reply, and nothing between them. */
+    @Benchmark
+    public int decimals() {
+        int length = 0;
+        for (double number : numbers[next()]) {
+            length += NumberOutput.toString(number, true).length();
+        }
+        return length;
     }
 
     @Benchmark

@@ -20,6 +20,8 @@ public final class MixtureSplit {
     private static final double ROUNDING = 1e-9;
     /** How far, relative, the density of a phase may lie beyond its densities at both ends. */
     private static final double BEYOND = 0.15;
+    /** The same of a liquid that is denser than both, as mixtures far from ideal have near the critical point; false ones are thin. */
+    private static final double DENSER = 0.5;
     /** The same beyond which a liquid is looked at more closely. */
     private static final double USUAL = 0.01;
 
@@ -77,7 +79,7 @@ public final class MixtureSplit {
 
     /** Whether the liquid is one liquid; where there may be two, or none as dense as this, the equations have further solutions. */
     private boolean settled(Line line, Split split) {
-        boolean usual = split.temperature() >= boundary.oneLiquidAbove() && line.liquidBetween(split, USUAL);
+        boolean usual = split.temperature() >= boundary.oneLiquidAbove() && line.liquidBetween(split, USUAL, USUAL);
         return usual || split.liquidStable();
     }
 
@@ -102,19 +104,19 @@ public final class MixtureSplit {
 
         /** Whether a split lies between the ends; equations of state have false phases that it may have run to. */
         boolean holds(Split split) {
-            return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING)
-                    && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING)
+            return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING, ROUNDING)
+                    && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING, ROUNDING)
                     && split.liquid().density() > split.vapor().density()
-                    && liquidBetween(split, BEYOND)
-                    && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND);
+                    && liquidBetween(split, BEYOND, DENSER)
+                    && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND, BEYOND);
         }
 
-        boolean liquidBetween(Split split, double beyond) {
-            return between(split.liquid().density(), density(dense, true), density(thin, true), beyond);
+        boolean liquidBetween(Split split, double below, double above) {
+            return between(split.liquid().density(), density(dense, true), density(thin, true), below, above);
         }
 
-        private static boolean between(double value, double a, double b, double beyond) {
-            return value >= Math.min(a, b) * (1 - beyond) && value <= Math.max(a, b) * (1 + beyond);
+        private static boolean between(double value, double a, double b, double below, double above) {
+            return value >= Math.min(a, b) * (1 - below) && value <= Math.max(a, b) * (1 + above);
         }
 
         private static double density(BoundaryPoint point, boolean liquid) {

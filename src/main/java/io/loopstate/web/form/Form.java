@@ -3,7 +3,9 @@ package io.loopstate.web.form;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The forms of a reply, in the order in which a client that does not mind is served. */
 public enum Form {
@@ -22,6 +24,10 @@ public enum Form {
     /** A picture, where the operation has one. */
     SVG("image/svg+xml", "image/svg+xml");
 
+    private static final Map<String, Form> NAMED =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Form::key, form -> form));
+
+    private final String key = name().toLowerCase(Locale.ROOT);
     private final String mediaType;
     private final String contentType;
 
@@ -42,12 +48,12 @@ public enum Form {
 
     /** The name in the parameter {@code format}. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 
     /** The form of a name; empty where there is none. */
     public static Optional<Form> named(String key) {
-        return Arrays.stream(values()).filter(form -> form.key().equals(key)).findFirst();
+        return Optional.ofNullable(NAMED.get(key));
     }
 
     /** The names of all forms. */

@@ -44,6 +44,10 @@ public class FormFilters {
     private static final LayoutReader.Choice UNASKED = new LayoutReader.Choice(Layout.PLAIN, List.of());
 
     private static final String TAG = "loopstate.tag";
+    /** Read once. */
+    private static final Map<Form, MediaType> MEDIA_TYPES = Arrays.stream(Form.values())
+            .collect(Collectors.toUnmodifiableMap(form -> form, form -> MediaType.valueOf(form.contentType())));
+
     private static final Annotation[] NONE = {};
     private static final String CACHE = "public, max-age=3600";
     private static final String VERIFICATION = "/v1/verification";
@@ -237,6 +241,6 @@ public class FormFilters {
     }
 
     private static MediaType mediaType(Form form) {
-        return MediaType.valueOf(form.contentType());
+        return MEDIA_TYPES.get(form);
     }
 }

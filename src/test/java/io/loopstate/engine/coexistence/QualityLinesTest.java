@@ -9,6 +9,7 @@ import io.loopstate.engine.fluid.Catalog;
 import io.loopstate.engine.fluid.Composition;
 import io.loopstate.engine.fluid.Mixture;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,7 +22,7 @@ class QualityLinesTest {
     private static final int STEPS = 60;
     private static final double[] QUALITIES = {0.1, 0.43, 0.8};
 
-    /** Those of the catalog, and some of 1,600 drawn at random that had steps. */
+    /** Those of the catalog, and some drawn at random that had steps. */
     static Stream<Mixture> mixtures() {
         return Stream.concat(
                 CATALOG.blends().stream().map(Blend::mixture),
@@ -33,7 +34,8 @@ class QualityLinesTest {
                                 "R-601b/744 (31.5/68.5)",
                                 "R-22/7146/124 (49.6/7/43.4)",
                                 "R-134a/218/14 (34.8/10.8/54.4)",
-                                "R-41/1336mzz(Z) (48.8/51.2)")
+                                "R-41/1336mzz(Z) (48.8/51.2)",
+                                "R-3-1-10/13 (9.8/90.2)")
                         .map(Composition::parse)
                         .map(CATALOG::mixture));
     }
@@ -63,6 +65,19 @@ class QualityLinesTest {
             }
         }
         assertThat(answered).isGreaterThan(STEPS);
+    }
+
+    /** Found at random: between 0.978 and 0.989 of the critical temperature a liquid of this mixture is denser than at both ends of the line. */
+    @Test
+    void aLiquidMayBeDenserThanAtBothEnds() {
+        Mixture mixture = CATALOG.mixture(Composition.parse("R-113/R-41 (40.4/59.6)"));
+        PhaseBoundary boundary = PhaseBoundaryTest.boundary(mixture);
+        double last = 0;
+        for (double t = 340; t < 352; t += 0.5) {
+            double pressure = pressure(boundary, t, 0.6447);
+            assertThat(pressure - last).as("rise up to %s K", t).isPositive();
+            last = pressure;
+        }
     }
 
     /** NaN where it is refused, as where the liquid divides. */

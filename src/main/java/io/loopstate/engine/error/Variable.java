@@ -1,5 +1,7 @@
 package io.loopstate.engine.error;
 
+import java.util.Locale;
+
 /** A thermodynamic variable that an input or an error is about. All values are SI, per kilogram where specific. */
 public enum Variable {
     /** K. */
@@ -21,5 +23,10 @@ public enum Variable {
     /** K above the dew point at the same pressure. */
     SUPERHEAT,
     /** K below the bubble point at the same pressure. */
-    SUBCOOLING
+    SUBCOOLING;
+
+    /** The name in words. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

@@ -112,6 +112,6 @@ public final class Equilibria {
         }
         throw EngineException.of(
                 ErrorCode.REFERENCE_STATE_UNDEFINED,
-                fluid.fluid().designation() + " has no saturated liquid at the reference point " + reference);
+                fluid.fluid().designation() + " has no saturated liquid at " + reference.words());
     }
 }

@@ -50,7 +50,7 @@ final class FluidEquilibrium implements Equilibrium {
 
     private EngineException refusal(
             Variable first, Variable second, List<Point> points, List<Point> wanted, Optional<Phase> phase) {
-        String pair = first + " and " + second;
+        String pair = first.words() + " and " + second.words();
         if (points.isEmpty()) {
             return EngineException.of(
                     ErrorCode.NO_SUCH_STATE,

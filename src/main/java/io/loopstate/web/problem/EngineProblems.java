@@ -32,15 +32,11 @@ public final class EngineProblems {
      * client's fields and units and word it better.
      */
     static Problem inSi(EngineException e) {
-        String name = e.variable().map(EngineProblems::name).orElse("");
+        String name = e.variable().map(Variable::words).orElse("");
         Fault fault = Fault.request(faultCode(e.code()), e.getMessage())
                 .withGot(Double.isNaN(e.got()) ? null : (name + " = " + e.got() + " (SI)").strip())
                 .withAllowed(range(e.lower(), e.upper()));
         return Problem.of(kind(e.code()), List.of(fault));
-    }
-
-    private static String name(Variable variable) {
-        return variable.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static String range(double lower, double upper) {

@@ -7,17 +7,26 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import java.util.Collection;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Words what is wrong with a JSON body. */
 public final class JsonFaults {
+    /** Where a message of the parser begins to tell of the parser: its settings, its sources. */
+    private static final Pattern OF_THE_PARSER =
+            Pattern.compile("(?s)( \\(start marker at|: maybe a \\(non-standard\\)|: enable `).*|, from `[^`]*`");
+
     private JsonFaults() {}
+
+    private static String words(JsonProcessingException e) {
+        return OF_THE_PARSER.matcher(e.getOriginalMessage()).replaceFirst("");
+    }
 
     /** The fault for an exception that ended the reading; it tells line and column, never a class name. */
     public static Fault of(JsonProcessingException e) {
         if (e instanceof JsonMappingException mapping) {
             return ofMapping(mapping);
         }
-        return Fault.request("invalid-json", "The body is not valid JSON" + place(e) + ": " + e.getOriginalMessage())
+        return Fault.request("invalid-json", "The body is not valid JSON" + place(e) + ": " + words(e))
                 .withHint("Check quotes, commas and brackets up to that place.");
     }
 
@@ -25,10 +34,7 @@ public final class JsonFaults {
     public static Fault ofRow(JsonProcessingException e) {
         JsonLocation at = e.getLocation();
         String where = at == null ? "" : " at column " + at.getColumnNr();
-        return Fault.at(
-                        Pointer.ROOT,
-                        "invalid-json",
-                        "The row is not valid JSON" + where + ": " + e.getOriginalMessage())
+        return Fault.at(Pointer.ROOT, "invalid-json", "The row is not valid JSON" + where + ": " + words(e))
                 .withHint("Each line holds one JSON object and nothing else.");
     }
 

@@ -69,6 +69,7 @@ class BlendPairsTest {
         "R-170/50 (14.8/85.2), VAPOR_QUALITY, 0.25188, SPECIFIC_ENTROPY, 3991.45, NO_SUCH_STATE",
         "R-C318/1270/7146 (92.9/4.2/2.9), SPECIFIC_ENTROPY, 414.69, SPECIFIC_INTERNAL_ENERGY, 218616, NO_SUCH_STATE",
         "R-470A, VAPOR_QUALITY, 0.3911, SPECIFIC_ENTHALPY, -368394, NO_SUCH_STATE",
+        "R-113/41 (40.4/59.6), VAPOR_QUALITY, 0.64473, SPECIFIC_ENTHALPY, -48349, NO_SUCH_STATE",
     })
     void pairsFoundAtRandom(String name, Variable a, double x, Variable b, double y, String outcome) {
         Equilibrium equilibrium = equilibrium(name);

@@ -92,12 +92,14 @@ final class Proxy implements AutoCloseable {
 
     private byte[] answer(byte[] request, Map<URI, Line> lines) {
         boolean repeatable = request[0] == 'G';
+        // Counted on from here, since a turn of its own for each attempt could lead to the broken replica every time.
+        int first = turn.getAndIncrement();
         for (int attempt = 0; attempt < 3; attempt++) {
             List<URI> now = List.copyOf(replicas);
             if (now.isEmpty()) {
                 break;
             }
-            URI replica = now.get(Math.floorMod(turn.getAndIncrement(), now.size()));
+            URI replica = now.get(Math.floorMod(first + attempt, now.size()));
             lines.keySet().stream()
                     .filter(uri -> !now.contains(uri))
                     .toList()

@@ -1,5 +1,7 @@
 package io.loopstate.load;
 
+import io.loopstate.testing.HttpReply;
+import java.io.ByteArrayInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.net.InetSocketAddress;
@@ -9,14 +11,12 @@ import java.nio.ByteBuffer;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.Selector;
 import java.nio.channels.SocketChannel;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Sends a request at a steady rate, whatever the answers do, with two threads for all connections: one that sends, one that reads.
@@ -24,7 +24,6 @@ import java.util.regex.Pattern;
  */
 final class OpenLoop {
     private static final int CONNECTIONS = 64;
-    private static final Pattern LENGTH = Pattern.compile("(?i)\r\ncontent-length: *(\\d+)\r\n");
 
     private final URI server;
     private final byte[] request;
@@ -88,26 +87,18 @@ final class OpenLoop {
             }
         }
 
-        /** The length of the body if the answer is here as a whole and is one, or -1. */
-        int read() throws IOException {
+        /** The answer, if it is here as a whole. */
+        Optional<HttpReply> read() throws IOException {
             if (channel.read(in) < 0) {
                 throw new EOFException("closed by the service");
             }
-            String text = new String(in.array(), 0, Math.min(in.position(), 1024), StandardCharsets.ISO_8859_1);
-            int head = text.indexOf("\r\n\r\n");
-            Matcher length = LENGTH.matcher(text);
-            if (head < 0 || !length.find()) {
-                return -1;
+            try {
+                HttpReply reply = HttpReply.read(new ByteArrayInputStream(in.array(), 0, in.position()));
+                in.clear();
+                return Optional.of(reply);
+            } catch (EOFException notYet) {
+                return Optional.empty();
             }
-            if (!text.startsWith("HTTP/1.1 200")) {
-                throw new IOException(text);
-            }
-            int body = Integer.parseInt(length.group(1));
-            if (in.position() < head + 4 + body) {
-                return -1;
-            }
-            in.clear();
-            return body;
         }
     }
 
@@ -138,12 +129,16 @@ final class OpenLoop {
 
         private void answer(Line line) {
             try {
-                int body = line.read();
-                if (body >= 0) {
-                    latencies[answered++] = System.nanoTime() - line.due;
-                    length = body;
-                    idle.add(line);
+                Optional<HttpReply> reply = line.read();
+                if (reply.isEmpty()) {
+                    return;
                 }
+                if (reply.get().status() != 200) {
+                    throw new IOException("status " + reply.get().status());
+                }
+                latencies[answered++] = System.nanoTime() - line.due;
+                length = reply.get().body().length;
+                idle.add(line);
             } catch (IOException e) {
                 throw new IllegalStateException(e);
             }

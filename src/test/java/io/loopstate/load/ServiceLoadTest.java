@@ -11,7 +11,9 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,36 +116,18 @@ class ServiceLoadTest {
         Client ready = new Client(server, copy);
         real.run(CONNECTIONS, WARM_UP);
         ready.run(CONNECTIONS, WARM_UP / 3);
-        double[] calculated = new double[ROUNDS];
-        double[] copied = new double[ROUNDS];
-        double[] ratios = new double[ROUNDS];
+        Turns rates = new Turns();
+        Turns latencies = new Turns();
         for (int round = 0; round < ROUNDS; round++) {
-            copied[round] = whole(ready.run(CONNECTIONS, SECONDS), bytes).rate();
-            calculated[round] = whole(real.run(CONNECTIONS, SECONDS), bytes).rate();
-            ratios[round] = calculated[round] / copied[round];
+            double copied = whole(ready.run(CONNECTIONS, SECONDS), bytes).rate();
+            rates.add(whole(real.run(CONNECTIONS, SECONDS), bytes).rate(), copied);
         }
-        print(
-                "%-20s %6d bytes  calculated %7.0f/s  ready-made %7.0f/s  ratio %.3f (%.3f to %.3f)",
-                name,
-                bytes,
-                median(calculated),
-                median(copied),
-                median(ratios),
-                Arrays.stream(ratios).min().orElseThrow(),
-                Arrays.stream(ratios).max().orElseThrow());
         for (int round = 0; round < ROUNDS; round++) {
-            copied[round] = whole(ready.run(1, SECONDS), bytes).milliseconds(0.5);
-            calculated[round] = whole(real.run(1, SECONDS), bytes).milliseconds(0.5);
-            ratios[round] = calculated[round] / copied[round];
+            double copied = whole(ready.run(1, SECONDS), bytes).milliseconds(0.5);
+            latencies.add(whole(real.run(1, SECONDS), bytes).milliseconds(0.5), copied);
         }
-        print(
-                "%-20s one connection: calculated p50 %.3f ms, ready-made p50 %.3f ms, ratio %.3f (%.3f to %.3f)",
-                name,
-                median(calculated),
-                median(copied),
-                median(ratios),
-                Arrays.stream(ratios).min().orElseThrow(),
-                Arrays.stream(ratios).max().orElseThrow());
+        rates.print("%-20s %6d bytes  calculated %7.0f/s  ready-made %7.0f/s  ratio", name, bytes);
+        latencies.print("%-20s one connection: calculated p50 %.3f ms, ready-made p50 %.3f ms, ratio", name);
         paced(name, "calculated", request, bytes);
         paced(name, "ready-made", copy, bytes);
         double most = real.run(CONNECTIONS, SECONDS).rate();
@@ -163,31 +147,41 @@ class ServiceLoadTest {
     private void paced(String name, String kind, byte[] request, int bytes) throws InterruptedException, IOException {
         Client client = new Client(server, request);
         OpenLoop steady = new OpenLoop(server, request);
-        double[] middle = new double[ROUNDS];
-        double[] late = new double[ROUNDS];
-        double[] ratios = new double[ROUNDS];
+        Turns latencies = new Turns();
         for (int round = 0; round < ROUNDS; round++) {
             double rate = whole(client.run(CONNECTIONS, SECONDS), bytes).rate();
             Client.Run run = whole(steady.run(2 * SECONDS, 0.7 * rate), bytes);
-            middle[round] = run.milliseconds(0.5);
-            late[round] = run.milliseconds(0.99);
-            ratios[round] = late[round] / middle[round];
+            latencies.add(run.milliseconds(0.99), run.milliseconds(0.5));
         }
-        print(
-                "%-20s at 70 %%, %s: p50 %.3f p99 %.3f ms, p99/p50 %.1f (%.1f to %.1f)",
-                name,
-                kind,
-                median(middle),
-                median(late),
-                median(ratios),
-                Arrays.stream(ratios).min().orElseThrow(),
-                Arrays.stream(ratios).max().orElseThrow());
+        latencies.print("%-20s at 70 %%, %s: p99 %.3f ms p50 %.3f ms, p99/p50", name, kind);
     }
 
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
+    /** Two figures of each turn and their ratio. */
+    private static final class Turns {
+        private final List<Double> over = new ArrayList<>();
+        private final List<Double> under = new ArrayList<>();
+        private final List<Double> ratios = new ArrayList<>();
+
+        void add(double numerator, double denominator) {
+            over.add(numerator);
+            under.add(denominator);
+            ratios.add(numerator / denominator);
+        }
+
+        /** The medians of both behind what is given, then that of the ratio, its least and its largest. */
+        void print(String format, Object... before) {
+            List<Object> values = new ArrayList<>(List.of(before));
+            values.add(median(over));
+            values.add(median(under));
+            values.add(median(ratios));
+            values.add(Collections.min(ratios));
+            values.add(Collections.max(ratios));
+            ServiceLoadTest.print(format + " %.3f (%.3f to %.3f)", values.toArray());
+        }
+
+        private static double median(List<Double> values) {
+            return values.stream().sorted().toList().get(values.size() / 2);
+        }
     }
 
     private static Client.Run whole(Client.Run run, int bytes) {

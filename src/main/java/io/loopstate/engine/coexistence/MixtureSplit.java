@@ -104,15 +104,19 @@ public final class MixtureSplit {
 
         /** Whether a split lies between the ends; equations of state have false phases that it may have run to. */
         boolean holds(Split split) {
-            return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING, ROUNDING)
-                    && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING, ROUNDING)
+            return between(split.temperature(), dense.temperature(), thin.temperature(), ROUNDING)
+                    && between(split.pressure(), thin.pressure(), dense.pressure(), ROUNDING)
                     && split.liquid().density() > split.vapor().density()
                     && liquidBetween(split, BEYOND, DENSER)
-                    && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND, BEYOND);
+                    && between(split.vapor().density(), density(dense, false), density(thin, false), BEYOND);
         }
 
         boolean liquidBetween(Split split, double below, double above) {
             return between(split.liquid().density(), density(dense, true), density(thin, true), below, above);
+        }
+
+        private static boolean between(double value, double a, double b, double beyond) {
+            return between(value, a, b, beyond, beyond);
         }
 
         private static boolean between(double value, double a, double b, double below, double above) {

@@ -2,7 +2,6 @@ package io.loopstate.web.mapping;
 
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
-import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.property.Phase;
 import io.loopstate.units.Plausibility;
@@ -16,7 +15,6 @@ import io.loopstate.web.problem.EngineProblems;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.ProblemException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -91,7 +89,7 @@ final class EngineFaults {
         boolean clientsOwn = raw != null && (own.isPresent() ? same(own.get(), e.got()) : plain);
         String prefix = own.isPresent() || plain
                 ? ""
-                : e.variable().map(variable -> spaced(variable) + ' ').orElse("");
+                : e.variable().map(variable -> variable.words() + ' ').orElse("");
         String got = Double.isNaN(e.got()) ? null : prefix + Words.brief(in(unit, e.got())) + suffix(unit, plain);
         return fault.withGot(clientsOwn || got == null ? raw : got)
                 .withAllowed(allowed(e.code(), prefix, in(unit, e.lower()), in(unit, e.upper()), suffix(unit, plain)));
@@ -251,9 +249,5 @@ final class EngineFaults {
                 out.of(QuantityKind.TEMPERATURE, state.temperature()),
                 out.of(QuantityKind.PRESSURE, state.pressure()),
                 out.of(QuantityKind.DENSITY, state.density()));
-    }
-
-    private static String spaced(Variable variable) {
-        return variable.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

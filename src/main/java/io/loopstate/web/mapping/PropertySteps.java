@@ -12,7 +12,6 @@ import io.loopstate.engine.fluid.Citation;
 import io.loopstate.engine.property.State;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The working of a state and of a saturation: which numbers the equation of state gives for which. */
@@ -36,9 +35,8 @@ final class PropertySteps {
         for (Variable variable : SHOWN) {
             Term term = term(variable, result);
             if (!given.contains(variable) && !Double.isNaN(term.value())) {
-                String name = variable.name().toLowerCase(Locale.ROOT).replace('_', ' ');
                 String formula = term.symbol() + " = " + term.symbol() + arguments;
-                steps.add(new Step(name, formula, inputs, term, source(equilibrium)));
+                steps.add(new Step(variable.words(), formula, inputs, term, source(equilibrium)));
             }
         }
         return steps;

@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
 
 /** Words what is wrong with a JSON body. */
 public final class JsonFaults {
-    /** Where a message of the parser begins to tell of the parser: its settings, its sources. */
-    private static final Pattern OF_THE_PARSER =
-            Pattern.compile("(?s)( \\(start marker at|: maybe a \\(non-standard\\)|: enable `).*|, from `[^`]*`");
+    /** Where a message of the parser begins to tell of the parser: its settings, sources and tokens. */
+    private static final Pattern OF_THE_PARSER = Pattern.compile(
+            "(?s)( \\(start marker at|: maybe a \\(non-standard\\)|: enable `).*|, from `[^`]*`| in [A-Z]+_[A-Z]+");
 
     private JsonFaults() {}
 

@@ -76,8 +76,7 @@ final class NumberText {
 
     private double value(String mantissa, String exponent) {
         double value = Double.parseDouble(mantissa + exponent);
-        boolean zero = mantissa.chars().allMatch(c -> c == '0' || c == '.');
-        if (Double.isInfinite(value) || (value == 0.0 && !zero)) {
+        if (Double.isInfinite(value) || value == 0.0 && !mantissa.chars().allMatch(c -> c == '0' || c == '.')) {
             String size = value == 0.0 ? "small" : "large";
             throw fault(UnitFaultCode.NUMBER_NOT_FINITE, "The number is too " + size + ".", "");
         }

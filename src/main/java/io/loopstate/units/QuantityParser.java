@@ -1,6 +1,7 @@
 package io.loopstate.units;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Reads quantities: {@code "118 psig"}, {@code "41.5 degF"}, {@code "-40°C"}, {@code "70 %"}.
@@ -31,7 +32,7 @@ public final class QuantityParser {
     public static Reading parse(QuantityKind kind, String text, DecimalMark mark) {
         String got = checkLength(text);
         NumberText.Head head = NumberText.read(Spelling.normalize(got), mark, got);
-        return new Reading(kind, head.value(), unit(kind, head.value(), head.rest(), got));
+        return new Reading(kind, head.value(), unit(kind, head.value(), head.rest(), () -> got));
     }
 
     /**
@@ -50,7 +51,7 @@ public final class QuantityParser {
                     "a finite number",
                     "");
         }
-        String got = (value + " " + unitText).strip();
+        Supplier<String> got = () -> (value + " " + unitText).strip();
         return new Reading(kind, value, unit(kind, value, Spelling.normalize(unitText), got));
     }
 
@@ -69,7 +70,7 @@ public final class QuantityParser {
         return text;
     }
 
-    private static UnitToken unit(QuantityKind kind, double value, String rest, String got) {
+    private static UnitToken unit(QuantityKind kind, double value, String rest, Supplier<String> got) {
         String unitText = rest.strip();
         if (!unitText.isEmpty()) {
             return UnitLookup.find(kind, unitText, got);
@@ -83,7 +84,7 @@ public final class QuantityParser {
         throw UnitFault.of(
                 UnitFaultCode.UNIT_MISSING,
                 "The number has no unit; a " + kind.words() + " needs one.",
-                got,
+                got.get(),
                 UnitLookup.list(kind),
                 "Write for example " + Nearest.either(examples) + ".");
     }

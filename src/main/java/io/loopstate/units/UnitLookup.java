@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** From the text of a unit to the unit of the kind that is expected, or to the fault that explains why not. */
 final class UnitLookup {
@@ -14,28 +15,29 @@ final class UnitLookup {
      * Finds a unit of a kind.
      *
      * @param unitText normalized, not empty
-     * @param got the whole quantity as given, for the fault
+     * @param got the whole quantity as given, for the fault only
      */
-    static UnitToken find(QuantityKind kind, String unitText, String got) {
+    static UnitToken find(QuantityKind kind, String unitText, Supplier<String> got) {
         Optional<String> refusal = UnitCatalog.names().refusal(unitText);
         if (refusal.isPresent()) {
             throw UnitFault.of(
                     UnitFaultCode.AMBIGUOUS_UNIT,
                     "The unit \"" + UnitFault.clip(unitText) + "\" is not taken.",
-                    got,
+                    got.get(),
                     list(kind),
                     capitalized(refusal.get()) + ".");
         }
-        UnitNames.Match match = UnitCatalog.names().find(unitText).orElseThrow(() -> unknown(kind, unitText, got));
+        UnitNames.Match match =
+                UnitCatalog.names().find(unitText).orElseThrow(() -> unknown(kind, unitText, got.get()));
         if (match.bare() && kind == QuantityKind.PRESSURE) {
-            throw referenceMissing(match.units(), unitText, got);
+            throw referenceMissing(match.units(), unitText, got.get());
         }
         for (UnitToken unit : match.units()) {
             if (unit.measures(kind)) {
                 return unit;
             }
         }
-        throw anotherKind(kind, match.units(), unitText, got);
+        throw anotherKind(kind, match.units(), unitText, got.get());
     }
 
     /** The names of a kind's units. */

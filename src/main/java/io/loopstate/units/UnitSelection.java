@@ -4,10 +4,12 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The units of a reply: a set, and other units for single kinds. Immutable. */
 public final class UnitSelection {
     private static final int MAX_LENGTH = 1000;
+    private static final Pattern BETWEEN = Pattern.compile("[,;]");
     private static final UnitSelection SI = new UnitSelection(UnitSystem.SI, new EnumMap<>(QuantityKind.class));
     private static final UnitSelection IP = new UnitSelection(UnitSystem.IP, new EnumMap<>(QuantityKind.class));
 
@@ -45,7 +47,7 @@ public final class UnitSelection {
             return selection;
         }
         boolean first = true;
-        for (String part : all.split("[,;]", -1)) {
+        for (String part : BETWEEN.split(all, -1)) {
             int equals = part.indexOf('=');
             if (equals >= 0) {
                 selection = selection.with(
@@ -74,7 +76,7 @@ public final class UnitSelection {
     public UnitSelection with(QuantityKind kind, UnitToken unit) {
         if (!unit.measures(kind)) {
             // Throws the fault that names what is expected.
-            UnitLookup.find(kind, unit.name(), kind.key() + "=" + unit);
+            UnitLookup.find(kind, unit.name(), () -> kind.key() + "=" + unit);
         }
         EnumMap<QuantityKind, UnitToken> extended = new EnumMap<>(overrides);
         extended.put(kind, unit);
@@ -97,7 +99,7 @@ public final class UnitSelection {
                     UnitLookup.list(kind),
                     "Write for example " + kind.key() + "=" + kind.replyUnit(system) + ".");
         }
-        return with(kind, UnitLookup.find(kind, Spelling.normalize(unitText), got));
+        return with(kind, UnitLookup.find(kind, Spelling.normalize(unitText), () -> got));
     }
 
     /** The set. */

@@ -14,15 +14,33 @@ import jakarta.ws.rs.core.UriInfo;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Reads requests as the service does and answers with bytes made before: what a calculation can cost at the least. */
+/**
+ * Reads requests as the service does and answers with what was made before, as bytes or as a reply that is still to be written: what
+ * the platform costs without a calculation, and without writing.
+ */
 @Path("/testing/ready/{name}")
 @NonBlocking
 public class ReadyMadeResource {
     private static final Map<String, byte[]> REPLIES = new ConcurrentHashMap<>();
+    private static final Map<String, Object> UNWRITTEN = new ConcurrentHashMap<>();
 
     /** Keeps a reply under a name. */
     public static void keep(String name, byte[] reply) {
         REPLIES.put(name, reply.clone());
+    }
+
+    /** Keeps a reply that is not written yet. */
+    public static void keepUnwritten(String name, Object reply) {
+        UNWRITTEN.put(name, reply);
+    }
+
+    /** The reply, after reading the body, written each time. */
+    @POST
+    @Path("/unwritten")
+    @Consumes(MediaType.APPLICATION_JSON)
+    @Produces(MediaType.APPLICATION_JSON)
+    public Object unwrittenAfterBody(@PathParam("name") String name, JsonNode body, @Context UriInfo uri) {
+        return body.isEmpty() || !uri.getQueryParameters().isEmpty() ? Map.of() : UNWRITTEN.get(name);
     }
 
     /** The reply, after reading the body. */

@@ -11,16 +11,52 @@ import java.util.stream.Collectors;
  *
  * <p>Its range of temperature is the mole-weighted mean of the components' ranges, since a component far below its own range
  * at a small share is usual in blends (R-744 below its triple point); {@link #beyondOwnRange} names such components.
- *
- * @param designation ASHRAE 34 designation or the composition itself
- * @param components in the order of the designation
- * @param pairs every two components with the origin of their interaction
- * @param model equation of state for any composition of these components
  */
-public record Mixture(String designation, List<Component> components, List<PairOrigin> pairs, MixtureModel model) {
-    public Mixture {
-        components = List.copyOf(components);
-        pairs = List.copyOf(pairs);
+public final class Mixture {
+    private final String designation;
+    private final List<Component> components;
+    private final List<PairOrigin> pairs;
+    private final MixtureModel model;
+    /** Every state asks for these. */
+    private final double molarMass;
+
+    private final Limits limits;
+
+    /**
+     * @param designation ASHRAE 34 designation or the composition itself
+     * @param components in the order of the designation
+     * @param pairs every two components with the origin of their interaction
+     * @param model equation of state for any composition of these components
+     */
+    public Mixture(String designation, List<Component> components, List<PairOrigin> pairs, MixtureModel model) {
+        this.designation = designation;
+        this.components = List.copyOf(components);
+        this.pairs = List.copyOf(pairs);
+        this.model = model;
+        molarMass = this.components.stream()
+                .mapToDouble(c -> c.moleFraction() * c.fluid().molarMass())
+                .sum();
+        limits = limits(this.components);
+    }
+
+    /** ASHRAE 34 designation or the composition itself. */
+    public String designation() {
+        return designation;
+    }
+
+    /** In the order of the designation. */
+    public List<Component> components() {
+        return components;
+    }
+
+    /** Every two components with the origin of their interaction. */
+    public List<PairOrigin> pairs() {
+        return pairs;
+    }
+
+    /** Equation of state for any composition of these components. */
+    public MixtureModel model() {
+        return model;
     }
 
     /**
@@ -38,13 +74,15 @@ public record Mixture(String designation, List<Component> components, List<PairO
 
     /** Molar mass, kg/mol. */
     public double molarMass() {
-        return components.stream()
-                .mapToDouble(c -> c.moleFraction() * c.fluid().molarMass())
-                .sum();
+        return molarMass;
     }
 
     /** Means of the components' limits of temperature by mole, and the lowest of their highest pressures. */
     public Limits limits() {
+        return limits;
+    }
+
+    private static Limits limits(List<Component> components) {
         double lowest = 0;
         double highest = 0;
         double pressure = Double.POSITIVE_INFINITY;
@@ -59,7 +97,6 @@ public record Mixture(String designation, List<Component> components, List<PairO
 
     /** Designations of the components whose own range of temperature ends inside that of the mixture. */
     public List<String> beyondOwnRange() {
-        Limits limits = limits();
         return components.stream()
                 .map(Component::fluid)
                 .filter(f -> f.limits().minTemperature() > limits.minTemperature()

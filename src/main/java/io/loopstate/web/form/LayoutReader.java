@@ -46,9 +46,12 @@ public final class LayoutReader {
 
     /** What is wrong with the parameters whatever form the client accepts; empty where nothing is. */
     public static List<Fault> faults(Map<String, List<String>> parameters) {
-        return NAMES.stream().noneMatch(parameters::containsKey)
-                ? List.of()
-                : new LayoutReader(parameters).read(Optional.empty()).faults();
+        for (String name : NAMES) {
+            if (parameters.containsKey(name)) {
+                return new LayoutReader(parameters).read(Optional.empty()).faults();
+            }
+        }
+        return List.of();
     }
 
     private Choice read(Optional<Form> accepted) {
@@ -83,9 +86,8 @@ public final class LayoutReader {
             }
             return List.of();
         }
-        List<String> picks =
-                Arrays.stream(value("pick").split(",", -1)).map(String::strip).toList();
-        if (picks.stream().anyMatch(String::isEmpty) || picks.size() > MOST_PICKS) {
+        List<String> picks = names(value("pick"));
+        if (picks.contains("") || picks.size() > MOST_PICKS) {
             fault(
                             "pick",
                             "wrong-value",
@@ -102,6 +104,13 @@ public final class LayoutReader {
                     .accept("Add format=txt for one value.");
         }
         return picks;
+    }
+
+    /** Mostly one. */
+    private static List<String> names(String picks) {
+        return picks.indexOf(',') < 0
+                ? List.of(picks.strip())
+                : Arrays.stream(picks.split(",", -1)).map(String::strip).toList();
     }
 
     private static boolean is(Optional<Form> form, Form wanted) {

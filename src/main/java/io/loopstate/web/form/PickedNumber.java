@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * and a tree of all values costs more than the calculation. Names that mean different values in different replies, pointers, and
  * whatever is no number are not answered here but by {@link Selection}.
  */
-final class PickedNumber {
+public final class PickedNumber {
     /** Ways to numbers by the names that mean them in every reply of a kind. */
     private static final ClassValue<Map<String, List<Method>>> KNOWN = new ClassValue<>() {
         @Override
@@ -53,6 +53,21 @@ final class PickedNumber {
         return value instanceof Quantity quantity
                 ? Optional.of(DoubleNode.valueOf(quantity.value()))
                 : value instanceof Double number ? Optional.of(DoubleNode.valueOf(number)) : Optional.empty();
+    }
+
+    /**
+     * The last part of the name of the one number that is all a client will see of a reply of a kind; empty where it will see more, or
+     * a refusal.
+     */
+    public static Optional<String> sole(Map<String, List<String>> parameters, Class<?> reply) {
+        if (!List.of(Form.TXT.key()).equals(parameters.get("format"))) {
+            return Optional.empty();
+        }
+        List<Method> way =
+                KNOWN.get(reply).getOrDefault(String.join(",", parameters.getOrDefault("pick", List.of())), List.of());
+        return way.isEmpty()
+                ? Optional.empty()
+                : Optional.of(way.get(way.size() - 1).getName());
     }
 
     private Map<String, List<Method>> ways() {

@@ -54,6 +54,11 @@ final class BodySource implements Source {
     }
 
     @Override
+    public Optional<String> soleNumber(Class<?> reply) {
+        return query.soleNumber(reply);
+    }
+
+    @Override
     public void open(Shape shape, Faults faults) {
         if (!body.isObject()) {
             Given whole = new Given(body, Place.body(Pointer.ROOT));

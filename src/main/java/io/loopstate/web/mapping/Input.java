@@ -102,6 +102,14 @@ public final class Input<T> {
         return refrigerant.transport();
     }
 
+    /** The same, empty where nothing of them is shown: they cost more than a state, and a cell of a spreadsheet asks for one number. */
+    Optional<TransportProperties> transportShown(Class<?> reply) {
+        boolean other = source.soleNumber(reply)
+                .filter(name -> !States.TRANSPORT.contains(name))
+                .isPresent();
+        return other ? Optional.empty() : transport();
+    }
+
     Output output() {
         return output;
     }

@@ -2,10 +2,12 @@ package io.loopstate.web.mapping;
 
 import com.fasterxml.jackson.databind.node.TextNode;
 import io.loopstate.web.form.LayoutReader;
+import io.loopstate.web.form.PickedNumber;
 import io.loopstate.web.problem.Fault;
 import io.loopstate.web.problem.Nearest;
 import io.loopstate.web.problem.ProblemKind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +48,11 @@ final class QuerySource implements Source {
     }
 
     @Override
+    public Optional<String> soleNumber(Class<?> reply) {
+        return PickedNumber.sole(parameters, reply);
+    }
+
+    @Override
     public void open(Shape shape, Faults faults) {
         refuseUnknown(shape.queryNames(), faults);
     }
@@ -53,25 +60,29 @@ final class QuerySource implements Source {
     /** Adds a fault for each parameter that is not one of the known, and for each that is given twice. */
     void refuseUnknown(Set<String> known, Faults faults) {
         LayoutReader.faults(parameters).forEach(fault -> faults.add(ProblemKind.INVALID_REQUEST, fault));
-        parameters.keySet().stream().sorted().forEach(name -> {
-            if (name.equals(CACHE_BUSTER)) {
-                return;
-            }
-            if (!known.contains(name) && !LayoutReader.NAMES.contains(name)) {
-                faults.add(
-                        ProblemKind.INVALID_REQUEST,
-                        Fault.parameter(name, "unknown-parameter", "There is no parameter of this name here.")
-                                .withGot(name)
-                                .withAllowed(String.join(", ", known))
-                                .withHint(Nearest.hint(name, withLayout(known))));
-            } else if (parameters.get(name).size() > 1) {
-                faults.add(
-                        ProblemKind.INVALID_REQUEST,
-                        Fault.parameter(name, "duplicate-parameter", "This parameter is given more than once.")
-                                .withGot(String.join(", ", parameters.get(name)))
-                                .withAllowed("one value"));
+        List<String> refused = new ArrayList<>();
+        parameters.forEach((name, values) -> {
+            if (!name.equals(CACHE_BUSTER) && (values.size() > 1 || !known(name, known))) {
+                refused.add(name);
             }
         });
+        Collections.sort(refused);
+        refused.forEach(name -> faults.add(ProblemKind.INVALID_REQUEST, fault(name, known)));
+    }
+
+    private static boolean known(String name, Set<String> known) {
+        return known.contains(name) || LayoutReader.NAMES.contains(name);
+    }
+
+    private Fault fault(String name, Set<String> known) {
+        return known(name, known)
+                ? Fault.parameter(name, "duplicate-parameter", "This parameter is given more than once.")
+                        .withGot(String.join(", ", parameters.get(name)))
+                        .withAllowed("one value")
+                : Fault.parameter(name, "unknown-parameter", "There is no parameter of this name here.")
+                        .withGot(name)
+                        .withAllowed(String.join(", ", known))
+                        .withHint(Nearest.hint(name, withLayout(known)));
     }
 
     private static List<String> withLayout(Set<String> known) {

@@ -35,7 +35,8 @@ public final class SaturationMapping {
     }
 
     private static SaturationQuery.Spec spec(Input<SaturationRequest> input, Variable given, double value) {
-        return new SaturationQuery.Spec(input.equilibrium(), given, value, input.transport(), Guidance.common());
+        return new SaturationQuery.Spec(
+                input.equilibrium(), given, value, input.transportShown(SaturationReply.class), Guidance.common());
     }
 
     private static SaturationReply reply(Input<SaturationRequest> input, SaturationQuery.Result result, Trust trust) {

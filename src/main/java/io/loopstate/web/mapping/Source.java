@@ -21,4 +21,7 @@ interface Source {
 
     /** The name of a path as the client knows it. */
     String name(String path);
+
+    /** The last part of the name of the one number that is shown of the reply; empty where more is. */
+    Optional<String> soleNumber(Class<?> reply);
 }

@@ -32,7 +32,7 @@ public final class StateMapping {
                 given.get(1),
                 si(input, given.get(1)),
                 Optional.ofNullable(input.request().phase()).map(phase -> Phase.valueOf(phase.name())),
-                input.transport(),
+                input.transportShown(StateReply.class),
                 Guidance.common());
     }
 

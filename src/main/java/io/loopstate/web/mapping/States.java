@@ -8,9 +8,13 @@ import io.loopstate.web.dto.FluidPhase;
 import io.loopstate.web.dto.FluidState;
 import io.loopstate.web.dto.PlaceInLoop;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A state of the engine in the units of the reply. */
 final class States {
+    /** Members of a state that come from transport properties. */
+    static final Set<String> TRANSPORT = Set.of("viscosity", "thermalConductivity", "surfaceTension");
+
     private States() {}
 
     /** A point of a cycle. */

@@ -39,7 +39,11 @@ public final class PercentEncoding {
 
     /** The request target with bytes escaped that should have been: a command line sends a degree sign as it is. */
     public static String escapeRaw(String target) {
-        if (target.chars().allMatch(PercentEncoding::allowed)) {
+        int sound = 0;
+        while (sound < target.length() && allowed(target.charAt(sound))) {
+            sound++;
+        }
+        if (sound == target.length()) {
             return target;
         }
         StringBuilder escaped = new StringBuilder(target.length() + 16);
@@ -53,8 +57,19 @@ public final class PercentEncoding {
         return escaped.toString();
     }
 
+    /** Whether all of it is ASCII, escapes too, as in nearly every request. */
     private static boolean plain(String target) {
-        return target.chars().allMatch(c -> c != '%' && c < 0x7F);
+        for (int i = 0; i < target.length(); i++) {
+            int octet = target.charAt(i);
+            if (octet == '%') {
+                octet = escaped(target, i);
+                i += 2;
+            }
+            if (octet < 0 || octet >= 0x7F) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean allowed(int c) {
@@ -66,17 +81,14 @@ public final class PercentEncoding {
         for (int i = 0; i < text.length(); i++) {
             int octet = text.charAt(i);
             if (octet == '%') {
-                boolean complete = i + 2 < text.length();
-                int high = complete ? Character.digit(text.charAt(i + 1), 16) : -1;
-                int low = complete ? Character.digit(text.charAt(i + 2), 16) : -1;
-                if (high < 0 || low < 0) {
+                octet = escaped(text, i);
+                if (octet < 0) {
                     return Optional.of(invalid(
                             text,
                             parameter,
                             "A percent sign in a URL has to be followed by two hexadecimal digits.",
                             "Write % as %25, or pct for percent."));
                 }
-                octet = high << 4 | low;
                 i += 2;
             }
             bytes.write(octet);
@@ -88,6 +100,14 @@ public final class PercentEncoding {
                         parameter,
                         "The bytes of this part of the URL are not UTF-8.",
                         "Write ° as %C2%B0, or use the unit degF or degC."));
+    }
+
+    /** The octet of an escape; negative where it is none. */
+    private static int escaped(String text, int percent) {
+        boolean complete = percent + 2 < text.length();
+        int high = complete ? Character.digit(text.charAt(percent + 1), 16) : -1;
+        int low = complete ? Character.digit(text.charAt(percent + 2), 16) : -1;
+        return high < 0 || low < 0 ? -1 : high << 4 | low;
     }
 
     private static Fault invalid(String text, String parameter, String detail, String hint) {

@@ -38,11 +38,13 @@ public final class ValidationProblems {
 
     /** The validator returns a set: sorted, so that the same request gets the same bytes. */
     public static <T> List<ConstraintViolation<T>> sorted(Set<ConstraintViolation<T>> violations) {
-        return violations.stream()
-                .sorted(Comparator.comparing((ConstraintViolation<T> violation) ->
-                                violation.getPropertyPath().toString())
-                        .thenComparing(ConstraintViolation::getMessage))
-                .toList();
+        return violations.isEmpty()
+                ? List.of()
+                : violations.stream()
+                        .sorted(Comparator.comparing((ConstraintViolation<T> violation) ->
+                                        violation.getPropertyPath().toString())
+                                .thenComparing(ConstraintViolation::getMessage))
+                        .toList();
     }
 
     /** A bound on a number that is broken asks for the impossible; everything else cannot be read. */

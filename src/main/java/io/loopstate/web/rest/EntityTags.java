@@ -9,7 +9,6 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 
 /** Strong entity tags: same build, same request, same form, same bytes. */
 final class EntityTags {
@@ -30,12 +29,15 @@ final class EntityTags {
                 .append(path)
                 .append('\n')
                 .append(form);
-        new TreeMap<>(parameters).forEach((name, values) -> {
+        String[] names = parameters.keySet().toArray(String[]::new);
+        Arrays.sort(names);
+        for (String name : names) {
             if (!IGNORED.contains(name)) {
-                values.forEach(
-                        value -> canonical.append('\n').append(name).append('=').append(value));
+                for (String value : parameters.get(name)) {
+                    canonical.append('\n').append(name).append('=').append(value);
+                }
             }
-        });
+        }
         byte[] digest = sha256().digest(canonical.toString().getBytes(StandardCharsets.UTF_8));
         return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(digest, BYTES)) + '"';
     }

@@ -31,6 +31,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 
 /**
  * Replies in the form asked for, and what lets a cache keep them. Resources know of JSON, and of pictures where they have
@@ -75,7 +77,8 @@ public class FormFilters {
         if (!path.startsWith(VERSION_PREFIX)) {
             return Optional.empty();
         }
-        Map<String, List<String>> parameters = request.getUriInfo().getQueryParameters();
+        Map<String, List<String>> parameters =
+                DecodedQuery.install((ResteasyReactiveRequestContext) CurrentRequestManager.get());
         String form = "";
         if (!OWN_FORMS.contains(path)) {
             Optional<Form> accepted = Negotiation.form(acceptable, parameters.containsKey("pick"));

@@ -15,6 +15,7 @@ import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Collections;
 import java.util.Set;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
@@ -92,7 +93,7 @@ public class Workers {
     private boolean quickQuery(MultivaluedMap<String, String> parameters, boolean state) {
         String refrigerant = parameters.getFirst(REFRIGERANT);
         return (refrigerant == null || refrigerants.ready(refrigerant))
-                && (!state || DIRECT.stream().anyMatch(parameters::containsKey));
+                && (!state || !Collections.disjoint(DIRECT, parameters.keySet()));
     }
 
     private boolean quickBody(Buffer body, boolean state) {

@@ -1,6 +1,7 @@
 package io.loopstate.wiring;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import io.loopstate.web.problem.Fault;
@@ -9,6 +10,7 @@ import io.loopstate.web.problem.Pointer;
 import io.loopstate.web.problem.ProblemException;
 import io.loopstate.web.problem.ProblemKind;
 import io.loopstate.web.problem.ReadingFaults;
+import io.loopstate.wiring.guard.Workers;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.core.MediaType;
@@ -22,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
@@ -56,7 +59,10 @@ public class JsonBodyReader implements ServerMessageBodyReader<Object> {
     @Override
     public Object readFrom(Class<Object> type, Type genericType, MediaType mediaType, ServerRequestContext context)
             throws IOException {
-        return read(genericType == null ? type : genericType, context.getInputStream());
+        return JsonNode.class.equals(type)
+                        && CurrentRequestManager.get().getProperty(Workers.TREE) instanceof JsonNode tree
+                ? tree
+                : read(genericType == null ? type : genericType, context.getInputStream());
     }
 
     @Override

@@ -38,6 +38,13 @@ final class BodySource implements Source {
     }
 
     @Override
+    public boolean within(String path, Shape shape) {
+        return inBody(path).isPresent()
+                && shape.leaves().keySet().stream()
+                        .anyMatch(leaf -> inBody(leaf).isPresent());
+    }
+
+    @Override
     public Place place(String path) {
         return Place.body(Paths.pointer(path));
     }

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 /** Limits of a request in place of those of common practice; each has the name of its guideline. */
 final class Guidances {
     private static final String BASIS = "limit given in the request";
+    private static final String RECORD = "limits";
     private static final Pattern WORD = Pattern.compile("_(.)");
     private static final Map<Guideline, String> PATHS = new EnumMap<>(Guideline.class);
 
@@ -20,7 +21,8 @@ final class Guidances {
             String name = guideline.name().toLowerCase(Locale.ROOT);
             PATHS.put(
                     guideline,
-                    "limits."
+                    RECORD
+                            + '.'
                             + WORD.matcher(name)
                                     .replaceAll(word -> word.group(1).toUpperCase(Locale.ROOT)));
         }
@@ -30,6 +32,9 @@ final class Guidances {
 
     static Guidance of(Input<?> input) {
         Guidance guidance = Guidance.common();
+        if (!input.readWithin(RECORD)) {
+            return guidance;
+        }
         for (Map.Entry<Guideline, String> place : PATHS.entrySet()) {
             if (input.shape().leaves().containsKey(place.getValue())) {
                 OptionalDouble limit = input.si(place.getValue());

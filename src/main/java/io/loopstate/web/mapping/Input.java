@@ -165,6 +165,11 @@ public final class Input<T> {
         return source.value(path).isPresent() || faults.at(path);
     }
 
+    /** Whether any member of a record was read. */
+    boolean readWithin(String path) {
+        return values.readWithin(path);
+    }
+
     /** Exactly one of these members has to be given. */
     void exactlyOne(String... paths) {
         if (noneGiven(paths)) {

@@ -33,6 +33,16 @@ final class QuerySource implements Source {
     }
 
     @Override
+    public boolean within(String path, Shape shape) {
+        for (String leaf : shape.leaves().keySet()) {
+            if (value(leaf).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
     public Place place(String path) {
         return Place.query(Paths.flat(path));
     }

@@ -81,20 +81,11 @@ public final class RequestReader {
                                 .withAllowed("an object"));
                 return null;
             }
-            if (!anyGiven(member.nested(), source)) {
+            if (!source.within(member.path(), member.nested())) {
                 return null;
             }
         }
         return record(member.nested(), values, source, faults);
-    }
-
-    private static boolean anyGiven(Shape shape, Source source) {
-        for (String path : shape.leaves().keySet()) {
-            if (source.value(path).isPresent()) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static DecimalMark decimalMark(Source source, Faults faults) {

@@ -13,6 +13,9 @@ interface Source {
     /** The value at a path, empty if there is none. */
     Optional<Given> value(String path);
 
+    /** Whether any member of the record at a path is given. */
+    boolean within(String path, Shape shape);
+
     /** Where the value at a path stands or would stand. */
     Place place(String path);
 

@@ -1,9 +1,9 @@
 package io.loopstate.wiring.guard;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.loopstate.web.mapping.Refrigerants;
 import io.quarkus.runtime.ExecutorRecorder;
 import io.vertx.core.Context;
@@ -30,6 +30,9 @@ import org.jboss.resteasy.reactive.server.spi.ServerRestHandler;
  */
 @Singleton
 public class Workers {
+    /** Property of a request: its body, where it was read to decide where it is answered. */
+    public static final String TREE = "loopstate.body-tree";
+
     private static final String REFRIGERANT = "refrigerant";
     private static final String STATE = "/v1/properties/state";
     /** With one of these a state is found in 0.2 ms at the most. */
@@ -41,13 +44,13 @@ public class Workers {
     private static final ServerRestHandler STAY = request -> {};
 
     private final Refrigerants refrigerants;
-    private final JsonFactory json;
+    private final ObjectReader json;
 
     /** Called by the container. */
     @Inject
     public Workers(Refrigerants refrigerants, ObjectMapper mapper) {
         this.refrigerants = refrigerants;
-        this.json = mapper.getFactory();
+        this.json = mapper.reader();
     }
 
     /** The body was read before the routes ({@link Bodies}); the platform does not look for it there. */
@@ -69,8 +72,16 @@ public class Workers {
         ResteasyReactiveRequestContext request = request();
         Buffer body = body(request);
         boolean state = context.getUriInfo().getPath().startsWith(STATE);
-        boolean quick =
-                body == null ? quickQuery(context.getUriInfo().getQueryParameters(), state) : quickBody(body, state);
+        boolean quick;
+        if (body == null) {
+            quick = quickQuery(context.getUriInfo().getQueryParameters(), state);
+        } else if (body.length() > LONG_BODY) {
+            quick = false;
+        } else {
+            JsonNode tree = read(body);
+            context.setProperty(TREE, tree);
+            quick = tree == null || quickBody(tree, state);
+        }
         if (!quick) {
             keep(request.getHandlers(), request.getPosition());
             request.suspend();
@@ -96,29 +107,18 @@ public class Workers {
                 && (!state || !Collections.disjoint(DIRECT, parameters.keySet()));
     }
 
-    private boolean quickBody(Buffer body, boolean state) {
-        if (body.length() > LONG_BODY) {
-            return false;
-        }
-        boolean direct = !state;
-        try (JsonParser parser = json.createParser(body.getBytes())) {
-            if (parser.nextToken() != JsonToken.START_OBJECT) {
-                return true;
-            }
-            while (parser.nextToken() == JsonToken.FIELD_NAME) {
-                String name = parser.currentName();
-                JsonToken value = parser.nextToken();
-                if (name.equals(REFRIGERANT)
-                        && (value != JsonToken.VALUE_STRING || !refrigerants.ready(parser.getText()))) {
-                    return false;
-                }
-                direct |= DIRECT.contains(name);
-                parser.skipChildren();
-            }
-            return direct;
+    private boolean quickBody(JsonNode body, boolean state) {
+        JsonNode refrigerant = body.get(REFRIGERANT);
+        return (refrigerant == null || refrigerant.isTextual() && refrigerants.ready(refrigerant.textValue()))
+                && (!state || DIRECT.stream().anyMatch(body::has));
+    }
+
+    /** The body of a calculation; {@code null} where it is something else, of which its reader tells what is wrong with it. */
+    private JsonNode read(Buffer body) {
+        try {
+            return json.readTree(body.getBytes()) instanceof ObjectNode object ? object : null;
         } catch (IOException e) {
-            // whoever reads the body tells what is wrong with it
-            return true;
+            return null;
         }
     }
 

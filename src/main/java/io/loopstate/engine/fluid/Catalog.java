@@ -25,6 +25,9 @@ public final class Catalog {
     /** What the list holds of a fluid before its file is read. */
     private record Entry(String designation, String file, String name) {}
 
+    /** Of designations as they are written here, which most requests use. */
+    private final Map<String, String> keys = new HashMap<>();
+
     private final Map<String, Entry> entries = new LinkedHashMap<>();
     private final Map<String, Entry> byKey = new HashMap<>();
     private final Map<String, Fluid> loaded = new ConcurrentHashMap<>();
@@ -35,12 +38,16 @@ public final class Catalog {
         for (JsonObject item : index.objects("fluids")) {
             Entry entry = new Entry(item.text("designation"), item.text("file"), item.text("name"));
             entries.put(entry.designation(), entry);
+            keep(entry.designation());
             byKey.put(key(entry.designation()), entry);
             byKey.putIfAbsent(key(entry.name()), entry);
             item.optionalTexts("aliases").forEach(alias -> byKey.putIfAbsent(key(alias), entry));
         }
         blends = new Blends(this, Catalog::mixtures);
-        blends.designations().forEach(d -> blendByKey.putIfAbsent(key(d), d));
+        blends.designations().forEach(d -> {
+            keep(d);
+            blendByKey.putIfAbsent(key(d), d);
+        });
     }
 
     /** The catalog on the class path. */
@@ -169,7 +176,16 @@ public final class Catalog {
                 .toList();
     }
 
-    private static String key(String text) {
+    private void keep(String designation) {
+        keys.put(designation, key(designation));
+    }
+
+    private String key(String text) {
+        String kept = keys.get(text);
+        return kept == null ? spelled(text) : kept;
+    }
+
+    private static String spelled(String text) {
         String lower = text.toLowerCase(Locale.ROOT);
         StringBuilder key = new StringBuilder(lower.length());
         for (int i = 0; i < lower.length(); i++) {

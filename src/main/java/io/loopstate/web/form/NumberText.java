@@ -16,18 +16,28 @@ public final class NumberText {
 
     /** A number with at most so many significant digits. */
     public static String of(JsonNode number, OptionalInt digits, char decimalMark) {
+        if (digits.isEmpty() && number.isFloatingPointNumber()) {
+            String shortest = shortest(number);
+            if (shortest.indexOf('E') < 0 && number.doubleValue() != 0) {
+                String text = shortest.endsWith(".0") ? shortest.substring(0, shortest.length() - 2) : shortest;
+                return decimalMark == '.' ? text : text.replace('.', decimalMark);
+            }
+        }
         BigDecimal value = rounded(number, digits).stripTrailingZeros();
         boolean plain = value.scale() > -MOST_PLACES && value.scale() < MOST_PLACES;
         String text = value.signum() == 0 ? "0" : plain ? value.toPlainString() : value.toString();
         return decimalMark == '.' ? text : text.replace('.', decimalMark);
     }
 
+    /** The shortest decimal that reads back; BigDecimal(double) would show the binary fraction. */
+    private static String shortest(JsonNode number) {
+        return NumberOutput.toString(number.doubleValue(), true);
+    }
+
     /** The number that is written. */
     static BigDecimal rounded(JsonNode number, OptionalInt digits) {
-        // The shortest decimal that reads back; BigDecimal(double) would show the binary fraction.
-        BigDecimal exact = number.isIntegralNumber()
-                ? new BigDecimal(number.bigIntegerValue())
-                : new BigDecimal(NumberOutput.toString(number.doubleValue(), true));
+        BigDecimal exact =
+                number.isIntegralNumber() ? new BigDecimal(number.bigIntegerValue()) : new BigDecimal(shortest(number));
         return digits.isPresent() ? exact.round(new MathContext(digits.getAsInt(), RoundingMode.HALF_EVEN)) : exact;
     }
 }

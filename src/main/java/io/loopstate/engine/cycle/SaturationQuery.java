@@ -6,6 +6,7 @@ import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 import io.loopstate.engine.flash.Equilibrium;
 import io.loopstate.engine.flash.Saturation;
+import io.loopstate.engine.fluid.Refrigerant;
 import io.loopstate.engine.transport.TransportProperties;
 import java.util.List;
 import java.util.Objects;
@@ -101,11 +102,12 @@ public final class SaturationQuery {
         Transport bubble = Transport.of(spec.transport(), saturation.bubble(), findings);
         Transport dew = Transport.of(spec.transport(), saturation.dew(), findings);
         return new Result(
-                saturation,
-                spec.equilibrium().incipientPhase(spec.given(), spec.value(), true),
-                spec.equilibrium().incipientPhase(spec.given(), spec.value(), false),
-                bubble,
-                dew,
-                findings.toList());
+                saturation, incipientPhase(spec, true), incipientPhase(spec, false), bubble, dew, findings.toList());
+    }
+
+    private static List<Double> incipientPhase(Spec spec, boolean bubble) {
+        return spec.equilibrium().refrigerant().kind() == Refrigerant.Kind.BLEND
+                ? spec.equilibrium().incipientPhase(spec.given(), spec.value(), bubble)
+                : List.of();
     }
 }

@@ -17,18 +17,18 @@ final class EntityTags {
     /** Parameters without influence on the reply. */
     private static final Set<String> IGNORED = Set.of("_", "key");
 
-    private EntityTags() {}
+    /** Has seen the build; copied for each tag. */
+    private final MessageDigest begun;
+
+    /** Of the replies of a build. */
+    EntityTags(Version version) {
+        begun = sha256();
+        begun.update((version.engineVersion() + '\n' + version.commit() + '\n').getBytes(StandardCharsets.UTF_8));
+    }
 
     /** The tag of a reply that was not computed yet. */
-    static String of(Version version, String path, String form, Map<String, List<String>> parameters) {
-        StringBuilder canonical = new StringBuilder()
-                .append(version.engineVersion())
-                .append('\n')
-                .append(version.commit())
-                .append('\n')
-                .append(path)
-                .append('\n')
-                .append(form);
+    String of(String path, String form, Map<String, List<String>> parameters) {
+        StringBuilder canonical = new StringBuilder().append(path).append('\n').append(form);
         String[] names = parameters.keySet().toArray(String[]::new);
         Arrays.sort(names);
         for (String name : names) {
@@ -38,13 +38,21 @@ final class EntityTags {
                 }
             }
         }
-        byte[] digest = sha256().digest(canonical.toString().getBytes(StandardCharsets.UTF_8));
+        byte[] digest = copy().digest(canonical.toString().getBytes(StandardCharsets.UTF_8));
         return '"' + Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(digest, BYTES)) + '"';
     }
 
     /** Whether an If-None-Match header holds a tag; weak ones compare equal, as for GET they should. */
     static boolean matches(String header, String tag) {
         return header != null && header.contains(tag);
+    }
+
+    private MessageDigest copy() {
+        try {
+            return (MessageDigest) begun.clone();
+        } catch (CloneNotSupportedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static MessageDigest sha256() {

@@ -60,13 +60,13 @@ public class FormFilters {
     private static final Set<String> OWN_FORMS = Set.of("/v1/batch", "/v1/verify", VERIFICATION);
 
     private final ObjectMapper mapper;
-    private final Version version;
+    private final EntityTags tags;
 
     /** Called by the container. */
     @Inject
     public FormFilters(ObjectMapper mapper, Version version) {
         this.mapper = mapper;
-        this.version = version;
+        this.tags = new EntityTags(version);
     }
 
     /** Chooses the form before the route is chosen, and answers a cache that has this very reply. */
@@ -99,7 +99,7 @@ public class FormFilters {
             return Optional.empty();
         }
         String accept = OWN_FORMS.contains(path) ? request.getHeaderString(HttpHeaders.ACCEPT) : form;
-        String tag = EntityTags.of(version, path, accept, parameters);
+        String tag = tags.of(path, accept, parameters);
         request.setProperty(TAG, tag);
         // Whoever knows the tag got this reply from this very build.
         return EntityTags.matches(request.getHeaderString(HttpHeaders.IF_NONE_MATCH), tag)

@@ -38,7 +38,7 @@ public class FrontResource {
     private static final Pattern HOST = Pattern.compile("[A-Za-z0-9.\\-]+(:\\d{1,5})?|\\[[0-9A-Fa-f:.]+](:\\d{1,5})?");
 
     private final FrontPages pages;
-    private final Version version;
+    private final EntityTags tags;
     private final Optional<String> address;
 
     /** Called by the container. */
@@ -46,7 +46,7 @@ public class FrontResource {
     public FrontResource(
             FrontPages pages, Version version, @ConfigProperty(name = "loopstate.address") Optional<String> address) {
         this.pages = pages;
-        this.version = version;
+        this.tags = new EntityTags(version);
         this.address = address.map(FrontResource::withoutSlash);
     }
 
@@ -70,7 +70,7 @@ public class FrontResource {
         Map<String, List<String>> all = new TreeMap<>(sent);
         all.put(BASE, List.of(base));
         all.put(KEYED, List.of(Boolean.toString(pages.keyed())));
-        String tag = EntityTags.of(version, ROOT, MediaType.TEXT_HTML, all);
+        String tag = tags.of(ROOT, MediaType.TEXT_HTML, all);
         if (EntityTags.matches(known, tag)) {
             return kept(Response.notModified(), tag);
         }

@@ -47,7 +47,7 @@ public final class UnitSelection {
             return selection;
         }
         boolean first = true;
-        for (String part : BETWEEN.split(all, -1)) {
+        for (String part : parts(all)) {
             int equals = part.indexOf('=');
             if (equals >= 0) {
                 selection = selection.with(
@@ -61,6 +61,11 @@ public final class UnitSelection {
             first = false;
         }
         return selection;
+    }
+
+    /** Mostly one. */
+    private static String[] parts(String all) {
+        return all.indexOf(',') < 0 && all.indexOf(';') < 0 ? new String[] {all} : BETWEEN.split(all, -1);
     }
 
     private static UnitFault malformed(String got, String message) {

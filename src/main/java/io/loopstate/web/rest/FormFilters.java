@@ -50,6 +50,8 @@ public class FormFilters {
     private static final Map<Form, MediaType> MEDIA_TYPES = Arrays.stream(Form.values())
             .collect(Collectors.toUnmodifiableMap(form -> form, form -> MediaType.valueOf(form.contentType())));
 
+    private static final List<MediaType> ANYTHING = List.of(MediaType.WILDCARD_TYPE);
+
     private static final Annotation[] NONE = {};
     private static final String CACHE = "public, max-age=3600";
     private static final String VERIFICATION = "/v1/verification";
@@ -113,12 +115,16 @@ public class FormFilters {
 
     /** The platform takes a header that it cannot read for a defect of its own. */
     private static List<MediaType> acceptable(ContainerRequestContext request) {
+        String accept = request.getHeaderString(HttpHeaders.ACCEPT);
+        if (accept == null || accept.equals(MediaType.WILDCARD)) {
+            return ANYTHING;
+        }
         try {
             return request.getAcceptableMediaTypes();
         } catch (IllegalArgumentException e) {
             throw ProblemException.invalid(
                     Fault.parameter(HttpHeaders.ACCEPT, "unreadable-header", "This header is no list of media types.")
-                            .withGot(request.getHeaderString(HttpHeaders.ACCEPT))
+                            .withGot(accept)
                             .withAllowed("media types with commas between, such as application/json"));
         }
     }

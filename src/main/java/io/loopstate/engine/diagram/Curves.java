@@ -31,6 +31,8 @@ final class Curves {
     private final Limits limits;
     private final double lowPressure;
     private final double highPressure;
+    /** {@code null} until a line comes close. */
+    private Optional<State> criticalState;
 
     Curves(Equilibrium equilibrium, Window window) {
         this.equilibrium = equilibrium;
@@ -105,9 +107,13 @@ final class Curves {
         return Math.abs(state.temperature() / critical.temperature() - 1) < ARRIVED;
     }
 
+    /** Looked for once: where a blend's model has none, that takes a long search. */
     private Optional<State> criticalState() {
-        return attempt(() ->
-                equilibrium.state(Variable.TEMPERATURE, critical.temperature(), Variable.DENSITY, critical.density()));
+        if (criticalState == null) {
+            criticalState = attempt(() -> equilibrium.state(
+                    Variable.TEMPERATURE, critical.temperature(), Variable.DENSITY, critical.density()));
+        }
+        return criticalState;
     }
 
     /** From vapor through the dome to liquid, K. */

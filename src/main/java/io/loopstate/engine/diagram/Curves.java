@@ -31,8 +31,8 @@ final class Curves {
     private final Limits limits;
     private final double lowPressure;
     private final double highPressure;
-    /** {@code null} until a line comes close. */
-    private Optional<State> criticalState;
+    /** Looked for once: where a blend's model has none, that takes a long search. */
+    private final Optional<State> criticalState;
 
     Curves(Equilibrium equilibrium, Window window) {
         this.equilibrium = equilibrium;
@@ -40,6 +40,8 @@ final class Curves {
         tracer = new Tracer(window);
         critical = equilibrium.refrigerant().criticalPoint();
         limits = equilibrium.refrigerant().limits();
+        criticalState = attempt(() ->
+                equilibrium.state(Variable.TEMPERATURE, critical.temperature(), Variable.DENSITY, critical.density()));
         boolean logarithmic = window.plane() == Plane.PRESSURE_ENTHALPY;
         lowPressure = logarithmic ? window.minY() : coldDew();
         highPressure = logarithmic ? Math.min(window.maxY(), limits.maxPressure()) : critical.pressure();
@@ -97,7 +99,7 @@ final class Curves {
         List<State> last = runs.get(runs.size() - 1);
         State end = last.get(last.size() - 1);
         if (arrived(end)) {
-            criticalState().ifPresent(last::add);
+            criticalState.ifPresent(last::add);
         }
         return runs;
     }
@@ -105,15 +107,6 @@ final class Curves {
     /** Whether a state lies so close to the critical point that a line may be closed from there. */
     boolean arrived(State state) {
         return Math.abs(state.temperature() / critical.temperature() - 1) < ARRIVED;
-    }
-
-    /** Looked for once: where a blend's model has none, that takes a long search. */
-    private Optional<State> criticalState() {
-        if (criticalState == null) {
-            criticalState = attempt(() -> equilibrium.state(
-                    Variable.TEMPERATURE, critical.temperature(), Variable.DENSITY, critical.density()));
-        }
-        return criticalState;
     }
 
     /** From vapor through the dome to liquid, K. */

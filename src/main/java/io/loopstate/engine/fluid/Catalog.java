@@ -25,7 +25,7 @@ public final class Catalog {
     /** What the list holds of a fluid before its file is read. */
     private record Entry(String designation, String file, String name) {}
 
-    /** Of designations as they are written here, which most requests use. */
+    /** The key of each designation in its own spelling, which most requests use. */
     private final Map<String, String> keys = new HashMap<>();
 
     private final Map<String, Entry> entries = new LinkedHashMap<>();

@@ -16,17 +16,23 @@ public final class NumberText {
 
     /** A number with at most so many significant digits. */
     public static String of(JsonNode number, OptionalInt digits, char decimalMark) {
-        if (digits.isEmpty() && number.isFloatingPointNumber()) {
-            String shortest = shortest(number);
-            if (shortest.indexOf('E') < 0 && number.doubleValue() != 0) {
-                String text = shortest.endsWith(".0") ? shortest.substring(0, shortest.length() - 2) : shortest;
-                return decimalMark == '.' ? text : text.replace('.', decimalMark);
-            }
-        }
-        BigDecimal value = rounded(number, digits).stripTrailingZeros();
-        boolean plain = value.scale() > -MOST_PLACES && value.scale() < MOST_PLACES;
-        String text = value.signum() == 0 ? "0" : plain ? value.toPlainString() : value.toString();
+        String text = digits.isEmpty() && number.isFloatingPointNumber() ? asItIs(number) : of(rounded(number, digits));
         return decimalMark == '.' ? text : text.replace('.', decimalMark);
+    }
+
+    /** Mostly the shortest decimal itself. */
+    private static String asItIs(JsonNode number) {
+        String shortest = shortest(number);
+        if (shortest.indexOf('E') >= 0 || number.doubleValue() == 0) {
+            return of(new BigDecimal(shortest));
+        }
+        return shortest.endsWith(".0") ? shortest.substring(0, shortest.length() - 2) : shortest;
+    }
+
+    private static String of(BigDecimal number) {
+        BigDecimal value = number.stripTrailingZeros();
+        boolean plain = value.scale() > -MOST_PLACES && value.scale() < MOST_PLACES;
+        return value.signum() == 0 ? "0" : plain ? value.toPlainString() : value.toString();
     }
 
     /** The shortest decimal that reads back; BigDecimal(double) would show the binary fraction. */

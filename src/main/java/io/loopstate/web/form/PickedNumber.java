@@ -56,15 +56,15 @@ public final class PickedNumber {
     }
 
     /**
-     * The last part of the name of the one number that is all a client will see of a reply of a kind; empty where it will see more, or
-     * a refusal.
+     * The last part of the name of the one number that is asked for of a reply of a kind; empty where a client sees more of the reply,
+     * or a refusal that names its other values.
      */
     public static Optional<String> sole(Map<String, List<String>> parameters, Class<?> reply) {
-        if (!List.of(Form.TXT.key()).equals(parameters.get("format"))) {
+        List<String> picks = parameters.getOrDefault("pick", List.of());
+        if (picks.size() != 1 || !List.of(Form.TXT.key()).equals(parameters.get("format"))) {
             return Optional.empty();
         }
-        List<Method> way =
-                KNOWN.get(reply).getOrDefault(String.join(",", parameters.getOrDefault("pick", List.of())), List.of());
+        List<Method> way = KNOWN.get(reply).getOrDefault(picks.get(0), List.of());
         return way.isEmpty()
                 ? Optional.empty()
                 : Optional.of(way.get(way.size() - 1).getName());

@@ -32,7 +32,7 @@ final class Guidances {
 
     static Guidance of(Input<?> input) {
         Guidance guidance = Guidance.common();
-        if (!input.readWithin(RECORD)) {
+        if (!input.givenWithin(RECORD)) {
             return guidance;
         }
         for (Map.Entry<Guideline, String> place : PATHS.entrySet()) {

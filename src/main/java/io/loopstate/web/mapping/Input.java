@@ -165,9 +165,10 @@ public final class Input<T> {
         return source.value(path).isPresent() || faults.at(path);
     }
 
-    /** Whether any member of a record was read. */
-    boolean readWithin(String path) {
-        return values.readWithin(path);
+    /** Whether any member of a record is given that stands in the request itself; not where the request has no such record. */
+    boolean givenWithin(String name) {
+        Shape.Member record = shape.names().get(name);
+        return record != null && source.within(record.path(), record.nested());
     }
 
     /** Exactly one of these members has to be given. */

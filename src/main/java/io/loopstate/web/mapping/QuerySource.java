@@ -72,7 +72,7 @@ final class QuerySource implements Source {
         LayoutReader.faults(parameters).forEach(fault -> faults.add(ProblemKind.INVALID_REQUEST, fault));
         List<String> refused = new ArrayList<>();
         parameters.forEach((name, values) -> {
-            if (!name.equals(CACHE_BUSTER) && (values.size() > 1 || !known(name, known))) {
+            if (!name.equals(CACHE_BUSTER) && (values.size() > 1 || !isKnown(name, known))) {
                 refused.add(name);
             }
         });
@@ -80,12 +80,12 @@ final class QuerySource implements Source {
         refused.forEach(name -> faults.add(ProblemKind.INVALID_REQUEST, fault(name, known)));
     }
 
-    private static boolean known(String name, Set<String> known) {
+    private static boolean isKnown(String name, Set<String> known) {
         return known.contains(name) || LayoutReader.NAMES.contains(name);
     }
 
     private Fault fault(String name, Set<String> known) {
-        return known(name, known)
+        return isKnown(name, known)
                 ? Fault.parameter(name, "duplicate-parameter", "This parameter is given more than once.")
                         .withGot(String.join(", ", parameters.get(name)))
                         .withAllowed("one value")

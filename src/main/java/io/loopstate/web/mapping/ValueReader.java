@@ -46,16 +46,6 @@ final class ValueReader {
         return values.get(path);
     }
 
-    /** Whether any member of the record at a path was read. */
-    boolean readWithin(String path) {
-        for (String given : values.keySet()) {
-            if (given.startsWith(path) && given.startsWith(".", path.length())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** The value of a member that is no record, {@code null} if it is absent or has a fault. */
     Object read(Shape.Member member) {
         Optional<Given> given = source.value(member.path());

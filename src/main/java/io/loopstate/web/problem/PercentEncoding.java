@@ -39,11 +39,7 @@ public final class PercentEncoding {
 
     /** The request target with bytes escaped that should have been: a command line sends a degree sign as it is. */
     public static String escapeRaw(String target) {
-        int sound = 0;
-        while (sound < target.length() && allowed(target.charAt(sound))) {
-            sound++;
-        }
-        if (sound == target.length()) {
+        if (allAllowed(target)) {
             return target;
         }
         StringBuilder escaped = new StringBuilder(target.length() + 16);
@@ -66,6 +62,15 @@ public final class PercentEncoding {
                 i += 2;
             }
             if (octet < 0 || octet >= 0x7F) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean allAllowed(String target) {
+        for (int i = 0; i < target.length(); i++) {
+            if (!allowed(target.charAt(i))) {
                 return false;
             }
         }

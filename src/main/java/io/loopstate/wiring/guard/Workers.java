@@ -3,7 +3,6 @@ package io.loopstate.wiring.guard;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.loopstate.web.mapping.Refrigerants;
 import io.quarkus.runtime.ExecutorRecorder;
 import io.vertx.core.Context;
@@ -70,19 +69,7 @@ public class Workers {
             return;
         }
         ResteasyReactiveRequestContext request = request();
-        Buffer body = body(request);
-        boolean state = context.getUriInfo().getPath().startsWith(STATE);
-        boolean quick;
-        if (body == null) {
-            quick = quickQuery(context.getUriInfo().getQueryParameters(), state);
-        } else if (body.length() > LONG_BODY) {
-            quick = false;
-        } else {
-            JsonNode tree = read(body);
-            context.setProperty(TREE, tree);
-            quick = tree == null || quickBody(tree, state);
-        }
-        if (!quick) {
+        if (!quick(context, body(request))) {
             keep(request.getHandlers(), request.getPosition());
             request.suspend();
             request.resume(ExecutorRecorder.getCurrent());
@@ -101,25 +88,35 @@ public class Workers {
         }
     }
 
+    private boolean quick(ContainerRequestContext context, Buffer body) {
+        boolean state = context.getUriInfo().getPath().startsWith(STATE);
+        if (body == null) {
+            return quickQuery(context.getUriInfo().getQueryParameters(), state);
+        }
+        return body.length() <= LONG_BODY && quickBody(context, body, state);
+    }
+
     private boolean quickQuery(MultivaluedMap<String, String> parameters, boolean state) {
         String refrigerant = parameters.getFirst(REFRIGERANT);
         return (refrigerant == null || refrigerants.ready(refrigerant))
                 && (!state || !Collections.disjoint(DIRECT, parameters.keySet()));
     }
 
-    private boolean quickBody(JsonNode body, boolean state) {
-        JsonNode refrigerant = body.get(REFRIGERANT);
-        return (refrigerant == null || refrigerant.isTextual() && refrigerants.ready(refrigerant.textValue()))
-                && (!state || DIRECT.stream().anyMatch(body::has));
-    }
-
-    /** The body of a calculation; {@code null} where it is something else, of which its reader tells what is wrong with it. */
-    private JsonNode read(Buffer body) {
+    private boolean quickBody(ContainerRequestContext context, Buffer body, boolean state) {
+        JsonNode tree;
         try {
-            return json.readTree(body.getBytes()) instanceof ObjectNode object ? object : null;
+            tree = json.readTree(body.getBytes());
         } catch (IOException e) {
-            return null;
+            // whoever reads the body tells what is wrong with it
+            return true;
         }
+        if (tree.isMissingNode()) {
+            return true;
+        }
+        context.setProperty(TREE, tree);
+        JsonNode refrigerant = tree.get(REFRIGERANT);
+        return (refrigerant == null || refrigerant.isTextual() && refrigerants.ready(refrigerant.textValue()))
+                && (!state || !tree.isObject() || DIRECT.stream().anyMatch(tree::has));
     }
 
     private static Buffer body(ResteasyReactiveRequestContext request) {

@@ -135,8 +135,7 @@ public final class PhaseBoundary {
     private static void requireKnown(Variable variable, double got, double lower, double end) {
         double upper = end * WITHIN;
         if (got > upper) {
-            throw EngineException.of(
-                    ErrorCode.OUT_OF_RANGE,
+            throw EngineException.notComputed(
                     "between here and its critical point the model of this mixture has a false phase",
                     variable,
                     got,
@@ -162,8 +161,12 @@ public final class PhaseBoundary {
      */
     public void requireSound(BoundaryPoint point) {
         if (!soundEverywhere && !sound(point)) {
-            throw EngineException.of(
-                    ErrorCode.OUT_OF_RANGE, "the model of this mixture has a false phase here in place of a liquid");
+            throw EngineException.notComputed(
+                    "the model of this mixture has a false phase here in place of a liquid",
+                    null,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN);
         }
     }
 

@@ -21,6 +21,7 @@ public final class EngineException extends RuntimeException {
     private final double upper;
     private final transient List<Candidate> candidates;
     private final String input;
+    private final boolean gap;
 
     private EngineException(
             ErrorCode code,
@@ -31,6 +32,7 @@ public final class EngineException extends RuntimeException {
             double upper,
             List<Candidate> candidates,
             String input,
+            boolean gap,
             Throwable cause) {
         super(message, cause);
         this.code = code;
@@ -40,33 +42,46 @@ public final class EngineException extends RuntimeException {
         this.upper = upper;
         this.candidates = List.copyOf(candidates);
         this.input = input;
+        this.gap = gap;
     }
 
     /** An error about no single variable. */
     public static EngineException of(ErrorCode code, String message) {
-        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, List.of(), null, null);
+        return new EngineException(
+                code, message, null, Double.NaN, Double.NaN, Double.NaN, List.of(), null, false, null);
     }
 
     /** An error about one variable: what was got and the closed range allowed (NaN for an open end). */
     public static EngineException of(
             ErrorCode code, String message, Variable variable, double got, double lower, double upper) {
-        return new EngineException(code, message, variable, got, lower, upper, List.of(), null, null);
+        return new EngineException(code, message, variable, got, lower, upper, List.of(), null, false, null);
+    }
+
+    /**
+     * States inside the range that are not computed, by the variable where they begin, as {@link #of(ErrorCode, String, Variable,
+     * double, double, double)} says it: OUT_OF_RANGE.
+     */
+    public static EngineException notComputed(
+            String message, Variable variable, double got, double lower, double upper) {
+        return new EngineException(
+                ErrorCode.OUT_OF_RANGE, message, variable, got, lower, upper, List.of(), null, true, null);
     }
 
     /** Several states, or none in the phase asked for. */
     public static EngineException of(ErrorCode code, String message, List<Candidate> candidates) {
-        return new EngineException(code, message, null, Double.NaN, Double.NaN, Double.NaN, candidates, null, null);
+        return new EngineException(
+                code, message, null, Double.NaN, Double.NaN, Double.NaN, candidates, null, false, null);
     }
 
     /** An error about a named input that is no variable of state: what was got and the closed range allowed. */
     public static EngineException of(
             ErrorCode code, String message, String input, double got, double lower, double upper) {
-        return new EngineException(code, message, null, got, lower, upper, List.of(), input, null);
+        return new EngineException(code, message, null, got, lower, upper, List.of(), input, false, null);
     }
 
     /** The same error, traced to the input of a calculation that led to it, by the input's name, e.g. {@code condensing}. */
     public EngineException about(String input) {
-        return new EngineException(code, getMessage(), variable, got, lower, upper, candidates, input, this);
+        return new EngineException(code, getMessage(), variable, got, lower, upper, candidates, input, gap, this);
     }
 
     public ErrorCode code() {
@@ -81,6 +96,11 @@ public final class EngineException extends RuntimeException {
     /** Name of the input at fault, empty where the calculation did not trace it. */
     public Optional<String> input() {
         return Optional.ofNullable(input);
+    }
+
+    /** Whether what was asked for lies inside the range, where the model's states are not computed. */
+    public boolean isGap() {
+        return gap || code == ErrorCode.TWO_PHASE_UNDEFINED;
     }
 
     public double got() {

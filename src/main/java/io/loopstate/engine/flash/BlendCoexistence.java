@@ -7,7 +7,6 @@ import io.loopstate.engine.coexistence.SplitVariable;
 import io.loopstate.engine.coexistence.TangentPlane;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.error.Variable;
 
 /** Coexistence of a blend: phases of different composition, the datum of enthalpy and entropy that of the whole. */
@@ -109,8 +108,7 @@ final class BlendCoexistence implements Coexistence {
     }
 
     private EngineException twoLiquids(FluidModel fluid, double temperature) {
-        return EngineException.of(
-                ErrorCode.OUT_OF_RANGE,
+        return EngineException.notComputed(
                 "the model of " + fluid.fluid().designation() + " has two liquids here, which are not computed",
                 Variable.TEMPERATURE,
                 temperature,

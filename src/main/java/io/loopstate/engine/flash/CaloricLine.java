@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * States at an energy and another property: every one of them, looked for along the line of that energy, over pressure or
@@ -28,17 +29,24 @@ final class CaloricLine {
 
     private static final double SAME = 1e-8;
     private static final int HALVINGS = 50;
+    /** Over pressure, where h - u is p v, and T ds = p dv along an internal energy. */
+    private static final double STEEPEST = 4;
 
     private final FluidModel fluid;
     private final Caloric caloric;
     private final double value;
     /** What is gone along, at its highest. */
     private final double highest;
+    /** Steepest rise of the excess along the logarithm of what is gone along, as a share of the work of displacement. */
+    private final double steepest;
 
     private final ToDoubleFunction<Point> coordinate;
     private final DoubleFunction<Point> flash;
     /** How far a point is from the other input, as an energy. */
     private final ToDoubleFunction<Point> excess;
+
+    /** Why states of the line within the range are not computed. */
+    private final List<EngineException> gaps = new ArrayList<>();
 
     private final Map<Double, Optional<Point>> known = new HashMap<>();
 
@@ -47,6 +55,7 @@ final class CaloricLine {
             Caloric caloric,
             double value,
             double highest,
+            double steepest,
             ToDoubleFunction<Point> coordinate,
             DoubleFunction<Point> flash,
             ToDoubleFunction<Point> excess) {
@@ -54,6 +63,7 @@ final class CaloricLine {
         this.caloric = caloric;
         this.value = value;
         this.highest = highest;
+        this.steepest = steepest;
         this.coordinate = coordinate;
         this.flash = flash;
         this.excess = excess;
@@ -66,7 +76,7 @@ final class CaloricLine {
      */
     static List<Point> atEnthalpy(FluidModel fluid, double enthalpy, double energy) {
         double product = enthalpy - energy;
-        if (product <= 0) {
+        if (product <= 0 || product > highestProduct(fluid) * (1 + END_ROUNDED)) {
             return List.of();
         }
         CaloricLine line = fluid.fluid() instanceof Blend
@@ -74,6 +84,17 @@ final class CaloricLine {
                 : overDensity(
                         fluid, Caloric.INTERNAL_ENERGY, energy, point -> point.pressure() / point.density() - product);
         return line.solve();
+    }
+
+    /**
+     * Largest product of pressure and molar volume in the range: volume rises with temperature, and along the hottest
+     * isotherm the compressibility factor has a minimum at most, so that its larger end is the largest.
+     */
+    static double highestProduct(FluidModel fluid) {
+        var hottest = fluid.isotherm(fluid.maxTemperature());
+        double thin = fluid.model().gasConstant() * fluid.maxTemperature();
+        double dense = fluid.maxPressure() / PressureTemperature.density(fluid, hottest, fluid.maxPressure());
+        return Math.max(thin, dense);
     }
 
     /** At an internal energy and an entropy, which rises with volume along the line: (ds/dv)_u = p/T. */
@@ -92,6 +113,7 @@ final class CaloricLine {
                 caloric,
                 value,
                 fluid.maxPressure(),
+                STEEPEST,
                 Point::pressure,
                 p -> PressureCaloric.solve(fluid, p, caloric, value),
                 excess);
@@ -104,6 +126,7 @@ final class CaloricLine {
                 caloric,
                 value,
                 fluid.maxDensity(),
+                Double.POSITIVE_INFINITY,
                 Point::density,
                 rho -> DensityCaloric.solve(fluid, rho, caloric, value),
                 excess);
@@ -118,6 +141,9 @@ final class CaloricLine {
             }
             previous = x;
         }
+        if (points.isEmpty() && !gaps.isEmpty()) {
+            throw gaps.get(0);
+        }
         return points;
     }
 
@@ -129,18 +155,15 @@ final class CaloricLine {
         for (int i = 0; i <= CELLS; i++) {
             nodes.add(lower + (upper - lower) * i / CELLS);
         }
-        List<Point> marks = new ArrayList<>();
-        marks.addAll(TemperatureCaloric.solve(fluid, fluid.minTemperature(), caloric, value));
-        marks.addAll(TemperatureCaloric.solve(fluid, fluid.maxTemperature(), caloric, value));
-        marks.addAll(QualityPair.solve(fluid, 0, caloric::of, value));
-        marks.addAll(QualityPair.solve(fluid, 1, caloric::of, value));
-        atHighestPressure().ifPresent(marks::add);
-        marks.forEach(p -> nodes.add(Math.log(coordinate.applyAsDouble(p))));
+        Stream.<Supplier<List<Point>>>of(
+                        () -> TemperatureCaloric.solve(fluid, fluid.minTemperature(), caloric, value),
+                        () -> TemperatureCaloric.solve(fluid, fluid.maxTemperature(), caloric, value),
+                        () -> QualityPair.solve(fluid, 0, caloric::of, value),
+                        () -> QualityPair.solve(fluid, 1, caloric::of, value),
+                        () -> List.of(PressureCaloric.solve(fluid, fluid.maxPressure(), caloric, value)))
+                .flatMap(marks -> ifInRange(marks).stream().flatMap(List::stream))
+                .forEach(p -> nodes.add(Math.log(coordinate.applyAsDouble(p))));
         return nodes;
-    }
-
-    private Optional<Point> atHighestPressure() {
-        return ifInRange(() -> PressureCaloric.solve(fluid, fluid.maxPressure(), caloric, value));
     }
 
     /** A cell half outside the range is first cut where the range ends. */
@@ -152,6 +175,9 @@ final class CaloricLine {
         }
         double left = insideA ? a : edge(a, b);
         double right = insideB ? b : edge(b, a);
+        if (excessAt(left) * excessAt(right) > 0 && !mayMeet(left, right - left) && !mayMeet(right, right - left)) {
+            return;
+        }
         RootScan.roots(x -> residual(x, left, right), new double[] {left, right}, "states along the line of an energy")
                 .forEach(x -> at(x).ifPresent(p -> addNew(p, points)));
         addIfRoot(insideA ? right : left, points);
@@ -176,7 +202,7 @@ final class CaloricLine {
     private double edge(double outside, double inside) {
         double out = outside;
         double in = inside;
-        for (int k = 0; k < HALVINGS; k++) {
+        for (int k = 0; k < HALVINGS && mayMeet(in, Math.abs(in - out)); k++) {
             double middle = 0.5 * (out + in);
             if (at(middle).isPresent()) {
                 in = middle;
@@ -185,6 +211,12 @@ final class CaloricLine {
             }
         }
         return in;
+    }
+
+    /** Whether the other input may be met less than a width away from a point. */
+    private boolean mayMeet(double x, double width) {
+        Point point = at(x).orElseThrow();
+        return !(Math.abs(excess.applyAsDouble(point)) > steepest * width * fluid.displacementWork(point));
     }
 
     private Roots.ValueSlope residual(double x, double left, double right) {
@@ -201,14 +233,16 @@ final class CaloricLine {
         return known.computeIfAbsent(x, key -> ifInRange(() -> flash.apply(Math.exp(key))));
     }
 
-    private static Optional<Point> ifInRange(Supplier<Point> flash) {
+    private <T> Optional<T> ifInRange(Supplier<T> flash) {
         try {
             return Optional.of(flash.get());
         } catch (EngineException e) {
-            if (e.code() == ErrorCode.OUT_OF_RANGE) {
-                return Optional.empty();
+            if (e.isGap()) {
+                gaps.add(e);
+            } else if (e.code() != ErrorCode.OUT_OF_RANGE) {
+                throw e;
             }
-            throw e;
+            return Optional.empty();
         }
     }
 }

@@ -3,12 +3,16 @@ package io.loopstate.engine.flash;
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.EngineException;
 import io.loopstate.engine.error.ErrorCode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * States at an entropy and an enthalpy or internal energy. Along an isentrope both rise with pressure, (dh/dp)_s = v and
  * (du/dp)_s = p / (rho w)^2, inside the dome and outside, so there is one state: a bracketed iteration in ln p, left for
- * Newton's method in temperature and density as soon as one phase is reached.
+ * Newton's method in temperature and density as soon as one phase is reached. Where it leaves the range, the ends of the
+ * isentrope tell at once whether there is a state at all.
  */
 final class CaloricPair {
     private static final int MAX_ITERATIONS = 100;
@@ -18,6 +22,11 @@ final class CaloricPair {
 
     private static final double LOWEST_PRESSURE = 1e-12;
     private static final double RESIDUAL = 1e-9;
+    /** Share of RT by which an energy at the end of an isentrope tells its side surely. */
+    private static final double CLOSE = 1e-6;
+    /** More than the work of displacement grows over a factor e of pressure. */
+    private static final double STEEPEST = 4;
+
     /** Entropy and energy of an unloaded liquid are all but the same condition, so that Newton is late to square its error. */
     private static final double SMALL_STEP = 1e-9;
 
@@ -28,6 +37,8 @@ final class CaloricPair {
     private final double entropy;
     private final Caloric caloric;
     private final double value;
+    /** Why states of the isentrope within the range are not computed. */
+    private final List<EngineException> gaps = new ArrayList<>();
 
     private CaloricPair(FluidModel fluid, double entropy, Caloric caloric, double value) {
         this.fluid = fluid;
@@ -42,8 +53,11 @@ final class CaloricPair {
     }
 
     private Point solve() {
-        return search().or(this::fromColdest).or(this::alongEnergy).orElseThrow(this::none);
+        return search().or(this::fromColdest).or(this::alongEnergy).orElseThrow(this::refusal);
     }
+
+    /** Both ends of the isentrope in the range: temperature rises along it with pressure. */
+    private record Ends(Point cold, Point hot) {}
 
     /** Isentropes of cold water leave the range at both ends within a few pascals. */
     private Optional<Point> fromColdest() {
@@ -63,17 +77,30 @@ final class CaloricPair {
         double lo = Math.log(fluid.criticalPressure() * LOWEST_PRESSURE);
         double hi = Math.log(fluid.maxPressure());
         double x = Math.min(Math.log(fluid.criticalPressure() * START), hi);
+        Optional<Point> last = Optional.empty();
         double lastX = Double.NaN;
         double lastResidual = Double.NaN;
+        boolean endsKnown = false;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             Optional<Point> point = isentrope(Math.exp(x));
             double next = Double.NaN;
-            if (point.isEmpty()) {
+            if (point.isEmpty() && !endsKnown) {
+                endsKnown = true;
+                Optional<Ends> ends = ends();
+                if (ends.isPresent()) {
+                    requireBetween(ends.get());
+                    lo = Math.max(lo, Math.log(ends.get().cold().pressure()));
+                    hi = Math.min(hi, Math.log(ends.get().hot().pressure()));
+                }
+            } else if (point.isEmpty()) {
                 // the isentrope leaves the range of temperature at its cold, low end or its hot, high end
                 if (beyondHotEnd(Math.exp(x))) {
                     hi = x;
                 } else {
                     lo = x;
+                }
+                if (last.isPresent() && (lastX == lo || lastX == hi)) {
+                    requireWithinReach(last.get(), hi - lo);
                 }
             } else {
                 double residual = caloric.of(point.get()) - value;
@@ -93,24 +120,92 @@ final class CaloricPair {
                 if (residual == 0 || Math.abs(next - x) <= TOLERANCE * Math.max(1, Math.abs(x))) {
                     return isentrope(Math.exp(next)).or(() -> point).filter(this::satisfies);
                 }
+                last = point;
                 lastX = x;
                 lastResidual = residual;
             }
             if (hi - lo <= TOLERANCE * Math.max(1, Math.abs(x))) {
-                return closest(lo, hi).filter(this::satisfies);
+                return atEndOfRange(lo, hi);
             }
             x = next > lo && next < hi ? next : 0.5 * (lo + hi);
         }
         return Optional.empty();
     }
 
+    /** Empty where the fluid contracts on heating, which has no such order, or is divided into two liquids at an end. */
+    private Optional<Ends> ends() {
+        if (fluid.densityMaximum()) {
+            return Optional.empty();
+        }
+        return atTemperature(fluid.maxTemperature())
+                .or(this::atHighestPressure)
+                .flatMap(hot -> atTemperature(fluid.minTemperature()).map(cold -> new Ends(cold, hot)));
+    }
+
+    /** Entropy is least where it is coldest and the pressure highest. */
+    private Optional<Point> atHighestPressure() {
+        Optional<Point> point = isentrope(fluid.maxPressure());
+        if (point.isEmpty() && entropy < leastEntropy()) {
+            throw none();
+        }
+        return point;
+    }
+
+    private double leastEntropy() {
+        var coldest = fluid.isotherm(fluid.minTemperature());
+        return coldest.state(PressureTemperature.density(fluid, coldest, fluid.maxPressure()))
+                .entropy();
+    }
+
+    private void requireBetween(Ends ends) {
+        boolean between = caloric.of(ends.cold()) <= value && value <= caloric.of(ends.hot());
+        if (!between && !satisfies(ends.cold()) && !satisfies(ends.hot())) {
+            throw none();
+        }
+    }
+
+    private Optional<Point> atTemperature(double temperature) {
+        return ifInRange(() -> TemperatureCaloric.solve(fluid, temperature, Caloric.ENTROPY, entropy).stream()
+                .findFirst());
+    }
+
+    /** With an end of the isentrope less than a width in ln p away: dh = v dp and du = -p dv along it. */
+    private void requireWithinReach(Point point, double width) {
+        boolean beyondReach = Math.abs(caloric.of(point) - value) > STEEPEST * width * fluid.displacementWork(point);
+        if (beyondReach && width < 1 && !fluid.densityMaximum()) {
+            throw beyond(point);
+        }
+    }
+
     /** At the end of the range one side of the last bracket has no state. */
-    private Optional<Point> closest(double lo, double hi) {
-        return isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi)));
+    private Optional<Point> atEndOfRange(double lo, double hi) {
+        Optional<Point> end = isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi)));
+        if (end.isPresent() && !fluid.densityMaximum() && !within(CLOSE, end.get())) {
+            throw beyond(end.get());
+        }
+        return end.filter(this::satisfies);
+    }
+
+    /** There is no state, or it is colder than what is computed. */
+    private EngineException beyond(Point end) {
+        if (caloric.of(end) < value) {
+            return none();
+        }
+        atTemperature(fluid.minTemperature());
+        return refusal();
     }
 
     private boolean satisfies(Point point) {
-        return Math.abs(caloric.of(point) - value) <= RESIDUAL * fluid.model().gasConstant() * point.temperature();
+        return within(RESIDUAL, point);
+    }
+
+    private boolean within(double share, Point point) {
+        return Math.abs(caloric.of(point) - value) <= share * fluid.model().gasConstant() * point.temperature();
+    }
+
+    /** What hides a part of the isentrope, if something does. */
+    private EngineException refusal() {
+        return gaps.isEmpty() ? none() : gaps.get(0);
     }
 
     private EngineException none() {
@@ -120,13 +215,20 @@ final class CaloricPair {
     }
 
     private Optional<Point> isentrope(double pressure) {
+        return ifInRange(() -> Optional.of(PressureCaloric.solve(fluid, pressure, Caloric.ENTROPY, entropy)));
+    }
+
+    private Optional<Point> ifInRange(Supplier<Optional<Point>> point) {
         try {
-            return Optional.of(PressureCaloric.solve(fluid, pressure, Caloric.ENTROPY, entropy));
+            return point.get();
         } catch (EngineException e) {
-            if (e.code() == ErrorCode.OUT_OF_RANGE) {
-                return Optional.empty();
+            if (e.code() != ErrorCode.OUT_OF_RANGE) {
+                throw e;
             }
-            throw e;
+            if (e.isGap()) {
+                gaps.add(e);
+            }
+            return Optional.empty();
         }
     }
 

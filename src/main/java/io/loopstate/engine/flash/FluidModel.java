@@ -139,6 +139,11 @@ record FluidModel(
         return Math.abs(difference) <= SATURATED * caloric.scale(liquid, model.gasConstant());
     }
 
+    /** Scale (J/mol) of p v near a point; of a liquid that boils at once, whose volume is about to grow, that of its vapor. */
+    double displacementWork(Point point) {
+        return Math.max(point.pressure() / point.density(), model.gasConstant() * point.temperature());
+    }
+
     /**
      * Where an equation of state bends the wrong way, as some do in the region where the substance is long frozen and all
      * do between the phases, its numbers mean nothing.
@@ -149,8 +154,7 @@ record FluidModel(
             return state;
         }
         boolean critical = Math.abs(state.temperature() / criticalTemperature() - 1) < NEAR_CRITICAL;
-        throw EngineException.of(
-                ErrorCode.OUT_OF_RANGE,
+        throw EngineException.notComputed(
                 critical
                         ? "too close to the critical point of " + fluid.designation()
                                 + " for liquid and vapor to be told apart"

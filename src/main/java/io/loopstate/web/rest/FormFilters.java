@@ -33,6 +33,7 @@ import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
 import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
+import org.jboss.resteasy.reactive.server.core.ServerSerialisers;
 
 /**
  * Replies in the form asked for, and what lets a cache keep them. Resources know of JSON, and of pictures where they have
@@ -182,8 +183,8 @@ public class FormFilters {
             }
             Optional<String> number = Renderer.number(layout, entity);
             if (number.isPresent()) {
-                response.setEntity(number.get(), NONE, mediaType(layout.form()));
-                return response.getEntity();
+                written(response, number.get(), layout.form());
+                return entity;
             }
             JsonNode tree = mapper.valueToTree(entity);
             if (layout.form() == Form.JSON) {
@@ -191,15 +192,24 @@ public class FormFilters {
             } else {
                 String title = path(request).substring(VERSION_PREFIX.length());
                 String text = Renderer.reply(layout, title, tree, entity.getClass());
-                response.setEntity(text, NONE, mediaType(layout.form()));
+                written(response, text, layout.form());
             }
-            return response.getEntity();
+            return entity;
         } catch (ProblemException e) {
             Problem problem = Occurrence.refuse(e.problem());
             response.setStatus(problem.status());
             response.setEntity(problem, NONE, MediaType.valueOf(Problem.MEDIA_TYPE));
             return problem;
         }
+    }
+
+    /** A text goes out as it is; the platform would look for whoever writes texts. */
+    private static void written(ContainerResponseContext response, String text, Form form) {
+        response.getHeaders().putSingle(HttpHeaders.CONTENT_TYPE, form.contentType());
+        ((ResteasyReactiveRequestContext) CurrentRequestManager.get()).setEntityWriter((context, entity) -> {
+            ServerSerialisers.encodeResponseHeaders(context);
+            context.serverResponse().end(text);
+        });
     }
 
     /** The platform knows only what resources write. */
@@ -224,7 +234,7 @@ public class FormFilters {
         if (layout.form() == Form.JSON) {
             response.setEntity(problem, NONE, mediaType(Form.JSON));
         } else {
-            response.setEntity(Renderer.refusal(layout, problem), NONE, mediaType(layout.form()));
+            written(response, Renderer.refusal(layout, problem), layout.form());
         }
     }
 

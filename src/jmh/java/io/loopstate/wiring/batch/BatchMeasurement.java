@@ -11,6 +11,7 @@ import io.loopstate.web.batch.RowFormat;
 import io.loopstate.web.batch.RowSplitter;
 import io.loopstate.web.batch.Tally;
 import io.loopstate.web.mapping.Exchange;
+import io.loopstate.web.mapping.Operations;
 import io.loopstate.web.problem.Problem;
 import io.loopstate.web.problem.ProblemMappers;
 import io.loopstate.wiring.Assembly;
@@ -24,6 +25,7 @@ import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,8 +35,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
 /**
- * Rows a second of design cycles through a stream of lines, against rows that are parsed and answered with ready-made bytes of the
- * same size, through the same code, sockets included. A program and not a benchmark of methods, since what is measured are
+ * Rows a second of design cycles through a stream of lines, against rows that are parsed and answered with the same ready-made
+ * answer, as bytes or written each time, through the same code, sockets included. A program and not a benchmark of methods, since what is measured are
  * connections:
  *
  * <p>{@code java -Xmx128m -cp ... io.loopstate.wiring.batch.BatchMeasurement 100000}
@@ -50,8 +52,23 @@ public final class BatchMeasurement {
     /** Rows a second and the time to the first answer. */
     private record Figures(double rate, double firstMilliseconds, long bytes) {}
 
-    /** Parses each row and answers with the same bytes. */
-    private record ReadyMade(byte[] answer, RowFormat real) implements RowFormat {
+    /** Makes an answer without a calculation. */
+    private interface Answering {
+        byte[] answer() throws IOException;
+    }
+
+    /** An answer as it stands on its line. */
+    private record Line(long index, String id, int status, Object reply) {
+        byte[] written() throws IOException {
+            byte[] line = MAPPER.writeValueAsBytes(this);
+            byte[] ended = Arrays.copyOf(line, line.length + 1);
+            ended[line.length] = '\n';
+            return ended;
+        }
+    }
+
+    /** Parses each row and gives the same answer. */
+    private record ReadyMade(Answering answering, RowFormat real) implements RowFormat {
         @Override
         public String contentType() {
             return real.contentType();
@@ -76,7 +93,7 @@ public final class BatchMeasurement {
         public Answered answer(Row row) {
             try {
                 JsonNode tree = MAPPER.readTree(row.bytes());
-                return new Answered(200, tree.has("request") ? answer.clone() : new byte[0]);
+                return new Answered(200, tree.has("request") ? answering.answer() : new byte[0]);
             } catch (IOException e) {
                 throw new IllegalStateException(e);
             }
@@ -95,12 +112,20 @@ public final class BatchMeasurement {
         BatchQuery query = BatchQuery.read(Map.of(), List.of(), exchange);
         RowFormat real =
                 new NdjsonFormat(new JsonRows(MAPPER, exchange, query, 65_536, ProblemMappers::ofCalculation), 65_536);
-        byte[] sample = real.answer(firstOf(real)).bytes();
+        Row first = firstOf(real);
+        byte[] sample = real.answer(first).bytes();
+        JsonNode request = MAPPER.readTree(first.bytes()).get("request");
+        Object reply = exchange.answer(Operations.named("cycle-points/design").orElseThrow(), request, Map.of());
+        Line unwritten = new Line(0, "r0", 200, reply);
+        if (!Arrays.equals(sample, unwritten.written())) {
+            throw new IllegalStateException("what is compared has not the same bytes");
+        }
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         Vertx vertx = Vertx.vertx();
         Router router = Router.router(vertx);
         route(router, "/real", real, threads);
-        route(router, "/ready", new ReadyMade(sample, real), threads);
+        route(router, "/ready", new ReadyMade(sample::clone, real), threads);
+        route(router, "/written", new ReadyMade(unwritten::written, real), threads);
         HttpServer server = vertx.createHttpServer()
                 .requestHandler(router)
                 .listen(0)
@@ -110,16 +135,19 @@ public final class BatchMeasurement {
         for (int round = 0; round < ROUNDS; round++) {
             int count = round == 0 ? rows / 5 : rows;
             Figures ready = run(server.actualPort(), "/ready", count);
+            Figures written = run(server.actualPort(), "/written", count);
             Figures calculated = run(server.actualPort(), "/real", count);
             System.out.printf(
                     Locale.ROOT,
-                    "rows=%d ready=%.0f/s first=%.1fms calculated=%.0f/s first=%.1fms ratio=%.3f bytes/row=%d heapUsed=%dMB heapMax=%dMB%n",
+                    "rows=%d ready=%.0f/s first=%.1fms written=%.0f/s calculated=%.0f/s first=%.1fms ratio=%.3f of written=%.3f bytes/row=%d heapUsed=%dMB heapMax=%dMB%n",
                     count,
                     ready.rate(),
                     ready.firstMilliseconds(),
+                    written.rate(),
                     calculated.rate(),
                     calculated.firstMilliseconds(),
                     calculated.rate() / ready.rate(),
+                    calculated.rate() / written.rate(),
                     calculated.bytes() / count,
                     ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() >> 20,
                     Runtime.getRuntime().maxMemory() >> 20);

@@ -10,6 +10,7 @@ package io.loopstate.engine.eos;
  * @param entropy J/(mol K)
  * @param pressureByDensity (dp/drho)_T, J/mol
  * @param pressureByTemperature (dp/dT)_rho, Pa/K
+ * @param enthalpyByDensity (dh/drho)_T, J m3/mol2, of residual terms alone, so that it is right in the thinnest gas
  * @param isochoricHeatCapacity J/(mol K)
  * @param idealIsobaricHeatCapacity heat capacity of the ideal gas, J/(mol K)
  * @param residualEnergy alphar, dimensionless
@@ -23,6 +24,7 @@ public record MolarState(
         double entropy,
         double pressureByDensity,
         double pressureByTemperature,
+        double enthalpyByDensity,
         double isochoricHeatCapacity,
         double idealIsobaricHeatCapacity,
         double residualEnergy,
@@ -45,6 +47,7 @@ public record MolarState(
                 r * (energyPart - logDelta - ideal.value() - residual.value()),
                 rt * (1 + 2 * residual.d() + residual.dd()),
                 density * r * (1 + residual.d() - residual.dt()),
+                rt * (residual.d() + residual.dd() + residual.dt()) / density,
                 -r * (ideal.tt() + residual.tt()),
                 r * (1 - ideal.tt()),
                 residual.value(),
@@ -61,6 +64,7 @@ public record MolarState(
                 entropy + byEntropy,
                 pressureByDensity,
                 pressureByTemperature,
+                enthalpyByDensity,
                 isochoricHeatCapacity,
                 idealIsobaricHeatCapacity,
                 residualEnergy,
@@ -86,11 +90,6 @@ public record MolarState(
     /** (dh/dT)_rho, J/(mol K). */
     public double enthalpyByTemperature() {
         return isochoricHeatCapacity + pressureByTemperature / density;
-    }
-
-    /** (dh/drho)_T, J m3/mol2. */
-    public double enthalpyByDensity() {
-        return (pressureByDensity - temperature * pressureByTemperature / density) / density;
     }
 
     /** (ds/drho)_T = -(dp/dT)_rho / rho^2, J m3/(mol2 K). */

@@ -59,6 +59,33 @@ final class CaloricPair {
     /** Both ends of the isentrope in the range: temperature rises along it with pressure. */
     private record Ends(Point cold, Point hot) {}
 
+    /** Logarithms of two pressures; cut where the isentrope leaves the range, as far as that is known. */
+    private record Bracket(double lo, double hi, boolean cut) {
+        Bracket above(double x) {
+            return new Bracket(x, hi, cut);
+        }
+
+        Bracket below(double x) {
+            return new Bracket(lo, x, cut);
+        }
+
+        double width() {
+            return hi - lo;
+        }
+
+        double middle() {
+            return 0.5 * (lo + hi);
+        }
+
+        boolean holds(double x) {
+            return x > lo && x < hi;
+        }
+
+        boolean endsAt(double x) {
+            return x == lo || x == hi;
+        }
+    }
+
     /** Isentropes of cold water leave the range at both ends within a few pascals. */
     private Optional<Point> fromColdest() {
         Dome.Edges edges = fluid.dome().atTemperature(fluid.minTemperature());
@@ -74,33 +101,19 @@ final class CaloricPair {
     }
 
     private Optional<Point> search() {
-        double lo = Math.log(fluid.criticalPressure() * LOWEST_PRESSURE);
-        double hi = Math.log(fluid.maxPressure());
-        double x = Math.min(Math.log(fluid.criticalPressure() * START), hi);
+        Bracket bracket =
+                new Bracket(Math.log(fluid.criticalPressure() * LOWEST_PRESSURE), Math.log(fluid.maxPressure()), false);
+        double x = Math.min(Math.log(fluid.criticalPressure() * START), bracket.hi());
         Optional<Point> last = Optional.empty();
         double lastX = Double.NaN;
         double lastResidual = Double.NaN;
-        boolean endsKnown = false;
         for (int k = 0; k < MAX_ITERATIONS; k++) {
             Optional<Point> point = isentrope(Math.exp(x));
             double next = Double.NaN;
-            if (point.isEmpty() && !endsKnown) {
-                endsKnown = true;
-                Optional<Ends> ends = ends();
-                if (ends.isPresent()) {
-                    requireBetween(ends.get());
-                    lo = Math.max(lo, Math.log(ends.get().cold().pressure()));
-                    hi = Math.min(hi, Math.log(ends.get().hot().pressure()));
-                }
-            } else if (point.isEmpty()) {
-                // the isentrope leaves the range of temperature at its cold, low end or its hot, high end
-                if (beyondHotEnd(Math.exp(x))) {
-                    hi = x;
-                } else {
-                    lo = x;
-                }
-                if (last.isPresent() && (lastX == lo || lastX == hi)) {
-                    requireWithinReach(last.get(), hi - lo);
+            if (point.isEmpty()) {
+                bracket = bracket.cut() ? withoutState(bracket, x) : betweenEnds(bracket);
+                if (last.isPresent() && bracket.endsAt(lastX)) {
+                    requireWithinReach(last.get(), bracket.width());
                 }
             } else {
                 double residual = caloric.of(point.get()) - value;
@@ -108,11 +121,7 @@ final class CaloricPair {
                 if (settled.isPresent()) {
                     return settled;
                 }
-                if (residual < 0) {
-                    lo = x;
-                } else {
-                    hi = x;
-                }
+                bracket = residual < 0 ? bracket.above(x) : bracket.below(x);
                 double slope = caloric == Caloric.ENTHALPY || Double.isNaN(lastX)
                         ? point.get().pressure() / point.get().density()
                         : (residual - lastResidual) / (x - lastX);
@@ -124,12 +133,25 @@ final class CaloricPair {
                 lastX = x;
                 lastResidual = residual;
             }
-            if (hi - lo <= TOLERANCE * Math.max(1, Math.abs(x))) {
-                return atEndOfRange(lo, hi);
+            if (bracket.width() <= TOLERANCE * Math.max(1, Math.abs(x))) {
+                return atEndOfRange(bracket);
             }
-            x = next > lo && next < hi ? next : 0.5 * (lo + hi);
+            x = bracket.holds(next) ? next : bracket.middle();
         }
         return Optional.empty();
+    }
+
+    /** The isentrope leaves the range of temperature at its cold, low end or its hot, high end. */
+    private Bracket withoutState(Bracket bracket, double x) {
+        return beyondHotEnd(Math.exp(x)) ? bracket.below(x) : bracket.above(x);
+    }
+
+    private Bracket betweenEnds(Bracket bracket) {
+        Optional<Ends> ends = ends();
+        ends.ifPresent(this::requireBetween);
+        double cold = ends.map(e -> Math.log(e.cold().pressure())).orElse(bracket.lo());
+        double hot = ends.map(e -> Math.log(e.hot().pressure())).orElse(bracket.hi());
+        return new Bracket(Math.max(bracket.lo(), cold), Math.min(bracket.hi(), hot), true);
     }
 
     /** Empty where the fluid contracts on heating, which has no such order, or is divided into two liquids at an end. */
@@ -178,8 +200,8 @@ final class CaloricPair {
     }
 
     /** At the end of the range one side of the last bracket has no state. */
-    private Optional<Point> atEndOfRange(double lo, double hi) {
-        Optional<Point> end = isentrope(Math.exp(lo)).or(() -> isentrope(Math.exp(hi)));
+    private Optional<Point> atEndOfRange(Bracket bracket) {
+        Optional<Point> end = isentrope(Math.exp(bracket.lo())).or(() -> isentrope(Math.exp(bracket.hi())));
         if (end.isPresent() && !fluid.densityMaximum() && !within(CLOSE, end.get())) {
             throw beyond(end.get());
         }

@@ -49,6 +49,9 @@ record FluidModel(
     /** Rounding allowed at the ends of the range. */
     private static final double EDGE = 1e-9;
 
+    /** Pa, far below the vapor of any solid: the reciprocals of what is thinner leave the range of numbers. */
+    private static final double LEAST_PRESSURE = 1e-100;
+
     private static final double ROUNDED = 1e-10;
     private static final double SATURATED = 1e-12;
     private static final double NEAR_CRITICAL = 1e-4;
@@ -124,8 +127,8 @@ record FluidModel(
     }
 
     void requirePressure(double pressure) {
-        if (!(pressure > 0 && pressure <= maxPressure() * (1 + EDGE))) {
-            throw outOfRange(Variable.PRESSURE, pressure, 0, maxPressure());
+        if (!(pressure >= LEAST_PRESSURE && pressure <= maxPressure() * (1 + EDGE))) {
+            throw outOfRange(Variable.PRESSURE, pressure, LEAST_PRESSURE, maxPressure());
         }
     }
 

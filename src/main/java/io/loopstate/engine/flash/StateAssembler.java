@@ -23,8 +23,8 @@ final class StateAssembler {
         // w^2 = (cp/cv) (dp/drho)_T
         double w2 = cp / cv * s.pressureByDensity() / m;
         double expansion = s.pressureByTemperature() / (rho * s.pressureByDensity());
-        // (dT/dp)_h = (T (dv/dT)_p - v) / cp
-        double jouleThomson = (t * expansion - 1) / (rho * cp);
+        // (dT/dp)_h = -(dh/drho)_T / (cp (dp/drho)_T)
+        double jouleThomson = -s.enthalpyByDensity() / (cp * s.pressureByDensity());
         return new State(
                 point.phase(),
                 t,

@@ -194,7 +194,7 @@ final class CaloricPair {
     /** With an end of the isentrope less than a width in ln p away: dh = v dp and du = -p dv along it. */
     private void requireWithinReach(Point point, double width) {
         boolean beyondReach = Math.abs(caloric.of(point) - value) > STEEPEST * width * fluid.displacementWork(point);
-        if (beyondReach && width < 1 && !fluid.densityMaximum()) {
+        if (beyondReach && !within(CLOSE, point) && width < 1 && !fluid.densityMaximum()) {
             throw beyond(point);
         }
     }

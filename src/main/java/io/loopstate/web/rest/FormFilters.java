@@ -205,7 +205,7 @@ public class FormFilters {
 
     /** A text goes out as it is; the platform would look for whoever writes texts. */
     private static void written(ContainerResponseContext response, String text, Form form) {
-        response.getHeaders().putSingle(HttpHeaders.CONTENT_TYPE, form.contentType());
+        response.getHeaders().putSingle(HttpHeaders.CONTENT_TYPE, mediaType(form));
         ((ResteasyReactiveRequestContext) CurrentRequestManager.get()).setEntityWriter((context, entity) -> {
             ServerSerialisers.encodeResponseHeaders(context);
             context.serverResponse().end(text);

@@ -161,12 +161,7 @@ public final class PhaseBoundary {
      */
     public void requireSound(BoundaryPoint point) {
         if (!soundEverywhere && !sound(point)) {
-            throw EngineException.notComputed(
-                    "the model of this mixture has a false phase here in place of a liquid",
-                    null,
-                    Double.NaN,
-                    Double.NaN,
-                    Double.NaN);
+            throw EngineException.notComputed("the model of this mixture has a false phase here in place of a liquid");
         }
     }
 

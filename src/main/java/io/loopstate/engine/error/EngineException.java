@@ -57,6 +57,11 @@ public final class EngineException extends RuntimeException {
         return new EngineException(code, message, variable, got, lower, upper, List.of(), null, false, null);
     }
 
+    /** States inside the range that are not computed: OUT_OF_RANGE. */
+    public static EngineException notComputed(String message) {
+        return notComputed(message, null, Double.NaN, Double.NaN, Double.NaN);
+    }
+
     /**
      * States inside the range that are not computed, by the variable where they begin, as {@link #of(ErrorCode, String, Variable,
      * double, double, double)} says it: OUT_OF_RANGE.

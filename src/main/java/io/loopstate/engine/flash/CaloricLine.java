@@ -1,7 +1,5 @@
 package io.loopstate.engine.flash;
 
-import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
 import io.loopstate.engine.fluid.Blend;
 import io.loopstate.engine.numerics.RootScan;
 import io.loopstate.engine.numerics.Roots;
@@ -29,24 +27,21 @@ final class CaloricLine {
 
     private static final double SAME = 1e-8;
     private static final int HALVINGS = 50;
-    /** Over pressure, where h - u is p v, and T ds = p dv along an internal energy. */
-    private static final double STEEPEST = 4;
 
     private final FluidModel fluid;
     private final Caloric caloric;
     private final double value;
     /** What is gone along, at its highest. */
     private final double highest;
-    /** Steepest rise of the excess along the logarithm of what is gone along, as a share of the work of displacement. */
-    private final double steepest;
+    /** Whether it is pressure, along which h - u is p v, and T ds = p dv along an internal energy. */
+    private final boolean overPressure;
 
     private final ToDoubleFunction<Point> coordinate;
     private final DoubleFunction<Point> flash;
     /** How far a point is from the other input, as an energy. */
     private final ToDoubleFunction<Point> excess;
 
-    /** Why states of the line within the range are not computed. */
-    private final List<EngineException> gaps = new ArrayList<>();
+    private final Gaps gaps = new Gaps();
 
     private final Map<Double, Optional<Point>> known = new HashMap<>();
 
@@ -55,7 +50,7 @@ final class CaloricLine {
             Caloric caloric,
             double value,
             double highest,
-            double steepest,
+            boolean overPressure,
             ToDoubleFunction<Point> coordinate,
             DoubleFunction<Point> flash,
             ToDoubleFunction<Point> excess) {
@@ -63,7 +58,7 @@ final class CaloricLine {
         this.caloric = caloric;
         this.value = value;
         this.highest = highest;
-        this.steepest = steepest;
+        this.overPressure = overPressure;
         this.coordinate = coordinate;
         this.flash = flash;
         this.excess = excess;
@@ -113,7 +108,7 @@ final class CaloricLine {
                 caloric,
                 value,
                 fluid.maxPressure(),
-                STEEPEST,
+                true,
                 Point::pressure,
                 p -> PressureCaloric.solve(fluid, p, caloric, value),
                 excess);
@@ -126,7 +121,7 @@ final class CaloricLine {
                 caloric,
                 value,
                 fluid.maxDensity(),
-                Double.POSITIVE_INFINITY,
+                false,
                 Point::density,
                 rho -> DensityCaloric.solve(fluid, rho, caloric, value),
                 excess);
@@ -141,8 +136,8 @@ final class CaloricLine {
             }
             previous = x;
         }
-        if (points.isEmpty() && !gaps.isEmpty()) {
-            throw gaps.get(0);
+        if (points.isEmpty() && gaps.first().isPresent()) {
+            throw gaps.first().get();
         }
         return points;
     }
@@ -161,7 +156,7 @@ final class CaloricLine {
                         () -> QualityPair.solve(fluid, 0, caloric::of, value),
                         () -> QualityPair.solve(fluid, 1, caloric::of, value),
                         () -> List.of(PressureCaloric.solve(fluid, fluid.maxPressure(), caloric, value)))
-                .flatMap(marks -> ifInRange(marks).stream().flatMap(List::stream))
+                .flatMap(marks -> gaps.ifComputed(marks).stream().flatMap(List::stream))
                 .forEach(p -> nodes.add(Math.log(coordinate.applyAsDouble(p))));
         return nodes;
     }
@@ -216,7 +211,7 @@ final class CaloricLine {
     /** Whether the other input may be met less than a width away from a point. */
     private boolean mayMeet(double x, double width) {
         Point point = at(x).orElseThrow();
-        return !(Math.abs(excess.applyAsDouble(point)) > steepest * width * fluid.displacementWork(point));
+        return !overPressure || !(Math.abs(excess.applyAsDouble(point)) > fluid.reach(point, width));
     }
 
     private Roots.ValueSlope residual(double x, double left, double right) {
@@ -230,19 +225,6 @@ final class CaloricLine {
     }
 
     private Optional<Point> at(double x) {
-        return known.computeIfAbsent(x, key -> ifInRange(() -> flash.apply(Math.exp(key))));
-    }
-
-    private <T> Optional<T> ifInRange(Supplier<T> flash) {
-        try {
-            return Optional.of(flash.get());
-        } catch (EngineException e) {
-            if (e.isGap()) {
-                gaps.add(e);
-            } else if (e.code() != ErrorCode.OUT_OF_RANGE) {
-                throw e;
-            }
-            return Optional.empty();
-        }
+        return known.computeIfAbsent(x, key -> gaps.ifComputed(() -> flash.apply(Math.exp(key))));
     }
 }

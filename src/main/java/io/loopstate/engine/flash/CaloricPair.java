@@ -2,11 +2,8 @@ package io.loopstate.engine.flash;
 
 import io.loopstate.engine.eos.MolarState;
 import io.loopstate.engine.error.EngineException;
-import io.loopstate.engine.error.ErrorCode;
-import java.util.ArrayList;
-import java.util.List;
+import io.loopstate.engine.error.Variable;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * States at an entropy and an enthalpy or internal energy. Along an isentrope both rise with pressure, (dh/dp)_s = v and
@@ -24,9 +21,6 @@ final class CaloricPair {
     private static final double RESIDUAL = 1e-9;
     /** Share of RT by which an energy at the end of an isentrope tells its side surely. */
     private static final double CLOSE = 1e-6;
-    /** More than the work of displacement grows over a factor e of pressure. */
-    private static final double STEEPEST = 4;
-
     /** Entropy and energy of an unloaded liquid are all but the same condition, so that Newton is late to square its error. */
     private static final double SMALL_STEP = 1e-9;
 
@@ -37,8 +31,7 @@ final class CaloricPair {
     private final double entropy;
     private final Caloric caloric;
     private final double value;
-    /** Why states of the isentrope within the range are not computed. */
-    private final List<EngineException> gaps = new ArrayList<>();
+    private final Gaps gaps = new Gaps();
 
     private CaloricPair(FluidModel fluid, double entropy, Caloric caloric, double value) {
         this.fluid = fluid;
@@ -187,13 +180,13 @@ final class CaloricPair {
     }
 
     private Optional<Point> atTemperature(double temperature) {
-        return ifInRange(() -> TemperatureCaloric.solve(fluid, temperature, Caloric.ENTROPY, entropy).stream()
-                .findFirst());
+        return gaps.ifComputed(() -> TemperatureCaloric.solve(fluid, temperature, Caloric.ENTROPY, entropy))
+                .flatMap(points -> points.stream().findFirst());
     }
 
     /** With an end of the isentrope less than a width in ln p away: dh = v dp and du = -p dv along it. */
     private void requireWithinReach(Point point, double width) {
-        boolean beyondReach = Math.abs(caloric.of(point) - value) > STEEPEST * width * fluid.displacementWork(point);
+        boolean beyondReach = Math.abs(caloric.of(point) - value) > fluid.reach(point, width);
         if (beyondReach && !within(CLOSE, point) && width < 1 && !fluid.densityMaximum()) {
             throw beyond(point);
         }
@@ -227,31 +220,15 @@ final class CaloricPair {
 
     /** What hides a part of the isentrope, if something does. */
     private EngineException refusal() {
-        return gaps.isEmpty() ? none() : gaps.get(0);
+        return gaps.first().orElseGet(this::none);
     }
 
     private EngineException none() {
-        return EngineException.of(
-                ErrorCode.NO_SUCH_STATE,
-                "no state of " + fluid.fluid().designation() + " in the range of its equation satisfies both inputs");
+        return fluid.noSuchState(Variable.SPECIFIC_ENTROPY, caloric.variable());
     }
 
     private Optional<Point> isentrope(double pressure) {
-        return ifInRange(() -> Optional.of(PressureCaloric.solve(fluid, pressure, Caloric.ENTROPY, entropy)));
-    }
-
-    private Optional<Point> ifInRange(Supplier<Optional<Point>> point) {
-        try {
-            return point.get();
-        } catch (EngineException e) {
-            if (e.code() != ErrorCode.OUT_OF_RANGE) {
-                throw e;
-            }
-            if (e.isGap()) {
-                gaps.add(e);
-            }
-            return Optional.empty();
-        }
+        return gaps.ifComputed(() -> PressureCaloric.solve(fluid, pressure, Caloric.ENTROPY, entropy));
     }
 
     private boolean beyondHotEnd(double pressure) {

@@ -52,9 +52,7 @@ final class FluidEquilibrium implements Equilibrium {
             Variable first, Variable second, List<Point> points, List<Point> wanted, Optional<Phase> phase) {
         String pair = first.words() + " and " + second.words();
         if (points.isEmpty()) {
-            return EngineException.of(
-                    ErrorCode.NO_SUCH_STATE,
-                    "no state of " + fluid.fluid().designation() + " in the range of its equation has this " + pair);
+            return fluid.noSuchState(first, second);
         }
         List<Candidate> candidates = points.stream().map(this::candidate).toList();
         if (wanted.isEmpty()) {

@@ -52,6 +52,9 @@ record FluidModel(
     /** Pa, far below the vapor of any solid: the reciprocals of what is thinner leave the range of numbers. */
     private static final double LEAST_PRESSURE = 1e-100;
 
+    /** More than p v itself grows over a factor e of pressure. */
+    private static final double STEEPEST = 4;
+
     private static final double ROUNDED = 1e-10;
     private static final double SATURATED = 1e-12;
     private static final double NEAR_CRITICAL = 1e-4;
@@ -142,9 +145,21 @@ record FluidModel(
         return Math.abs(difference) <= SATURATED * caloric.scale(liquid, model.gasConstant());
     }
 
-    /** Scale (J/mol) of p v near a point; of a liquid that boils at once, whose volume is about to grow, that of its vapor. */
-    double displacementWork(Point point) {
-        return Math.max(point.pressure() / point.density(), model.gasConstant() * point.temperature());
+    /**
+     * Most (J/mol) by which an energy changes along an isentrope, or h - u or T s along an energy, over a width in ln p below 1
+     * (dh = v dp, du = -p dv): a few times p v, of a liquid about to boil that of its vapor.
+     */
+    double reach(Point point, double width) {
+        double displacement = Math.max(point.pressure() / point.density(), model.gasConstant() * point.temperature());
+        return STEEPEST * width * displacement;
+    }
+
+    /** No state in the range has both values. */
+    EngineException noSuchState(Variable first, Variable second) {
+        return EngineException.of(
+                ErrorCode.NO_SUCH_STATE,
+                "no state of " + fluid.designation() + " in the range of its equation has this " + first.words()
+                        + " and " + second.words());
     }
 
     /**
